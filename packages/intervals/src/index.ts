@@ -1,0 +1,1 @@
+export type { Interval } from "./interval.ts";

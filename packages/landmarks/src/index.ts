@@ -1,0 +1,1 @@
+export { type DimensionId, dimensionIds } from "./dimension-id.ts";

@@ -1,0 +1,14 @@
+export {
+  type Catalogue,
+  defineIssues,
+  fillTemplate,
+  type IssueDefinition,
+  type Translation,
+} from "./catalogue.ts";
+export { createIssue, type IssueDetails, translateIssue } from "./create-issue.ts";
+export { describeReceived } from "./describe-received.ts";
+export { InvalidArgumentError, IssuesError, TapewiseError } from "./errors.ts";
+export { formatIssue, formatPath } from "./format-issue.ts";
+export type { Facts, Issue, IssuePath, Place, Received, Severity } from "./issue.ts";
+export { type Failure, failure, hasIssues, type Outcome, type Success, success, unwrap } from "./outcome.ts";
+export { relocateIssue } from "./relocate-issue.ts";

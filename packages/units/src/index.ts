@@ -1,0 +1,1 @@
+export { type Millimetres, millimetres } from "./millimetres.ts";
