@@ -1,0 +1,11 @@
+export type {
+  BeltSize,
+  ChartDimension,
+  Cut,
+  HarnessKind,
+  Size,
+  SizeChart,
+  SizeRange,
+  SizeRanges,
+  SwappablePart,
+} from "./size-chart.ts";
