@@ -1,1 +1,14 @@
+export { atLeast, atMost, everything, point } from "./common-intervals.ts";
+export { contains } from "./contains.ts";
+export { type IntervalEnds, interval, safeInterval } from "./create-interval.ts";
+export { distanceTo } from "./distance-to.ts";
+export { equals } from "./equals.ts";
+export { formatInterval } from "./format-interval.ts";
+export { gapBetween } from "./gap-between.ts";
+export { hull } from "./hull.ts";
+export { intersect } from "./intersect.ts";
 export type { Interval } from "./interval.ts";
+export { intervalLength } from "./interval-length.ts";
+export { intervalsIssues } from "./issues.ts";
+export { midpoint } from "./midpoint.ts";
+export { overlapLength } from "./overlap-length.ts";
