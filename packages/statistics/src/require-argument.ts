@@ -1,0 +1,26 @@
+import { InvalidArgumentError } from "@tapewise/outcome";
+
+/** Refuses `NaN` (and whatever is not a number at all); infinities pass. */
+export function requireNumber(argument: string, value: number): void {
+  if (typeof value !== "number" || Number.isNaN(value)) {
+    throw new InvalidArgumentError(argument, value, "a number");
+  }
+}
+
+/** Refuses `NaN` and infinities. */
+export function requireFinite(argument: string, value: number): void {
+  if (!Number.isFinite(value)) throw new InvalidArgumentError(argument, value, "a finite number");
+}
+
+/** Refuses what is not within 0 and 1, both included. */
+export function requireProbability(argument: string, value: number): void {
+  if (!(value >= 0 && value <= 1))
+    throw new InvalidArgumentError(argument, value, "a probability from 0 to 1");
+}
+
+/** Refuses an interval whose bounds are not numbers or stand the wrong way round. */
+export function requireOrdered(lowerName: string, lower: number, upperName: string, upper: number): void {
+  requireNumber(lowerName, lower);
+  requireNumber(upperName, upper);
+  if (lower > upper) throw new InvalidArgumentError(upperName, upper, `at least ${lowerName} (${lower})`);
+}
