@@ -1,5 +1,5 @@
 import { type Catalogue, fillTemplate, type Translation } from "./catalogue.ts";
-import { describeReceived } from "./describe-received.ts";
+import { describeReceived, receivedText } from "./describe-received.ts";
 import { InvalidArgumentError } from "./errors.ts";
 import type { Facts, Issue, IssuePath, Place } from "./issue.ts";
 
@@ -36,7 +36,7 @@ export function createIssue<C extends Catalogue>(
   if (definition === undefined) throw new InvalidArgumentError("code", code, "a code of the catalogue");
   const received = describeReceived(details.received);
   const facts = details.facts ?? {};
-  const known: Facts = { received: String(received), ...facts };
+  const known: Facts = { received: receivedText(received), ...facts };
   return {
     code,
     severity: definition.severity,
@@ -67,7 +67,7 @@ export function createIssue<C extends Catalogue>(
 export function translateIssue(issue: Issue, translation: Translation): Issue {
   const wording = Object.hasOwn(translation, issue.code) ? translation[issue.code] : undefined;
   if (wording === undefined) return issue;
-  const facts: Facts = { received: String(issue.received), ...issue.facts };
+  const facts: Facts = { received: receivedText(issue.received), ...issue.facts };
   return {
     ...issue,
     message: fillTemplate(wording.message, facts),

@@ -1,4 +1,5 @@
 import type { Received } from "./issue.ts";
+import { printable, quoted } from "./printable.ts";
 
 const LONGEST = 80;
 
@@ -6,8 +7,9 @@ const LONGEST = 80;
  * Turns any value into what an issue may show of it: a primitive that survives JSON, at most 80
  * characters long.
  *
- * Text keeps its beginning and says how long it was; control characters become `�`; objects
- * are named by kind; `NaN`, infinities and big integers become text. Never throws.
+ * Text keeps its beginning and says how long it was; control characters, line separators and
+ * direction marks become `�`; objects are named by kind; `NaN`, infinities and big integers become
+ * text; minus zero becomes zero. Never throws.
  *
  * @example
  * ```ts
@@ -22,7 +24,8 @@ export function describeReceived(value: unknown): Received {
     case "string":
       return shorten(value);
     case "number":
-      return Number.isFinite(value) ? value : String(value);
+      // JSON has no minus zero.
+      return Number.isFinite(value) ? value + 0 : String(value);
     case "boolean":
       return value;
     case "undefined":
@@ -35,8 +38,17 @@ export function describeReceived(value: unknown): Received {
       return "a symbol";
     default:
       if (value === null) return null;
-      return Array.isArray(value) ? `a list of ${value.length}` : "an object";
+      return describeObject(value);
   }
+}
+
+/**
+ * What a sentence shows of a received value: the value as text, but in quotes where a reader would
+ * see nothing (an empty text, spaces only).
+ */
+export function receivedText(received: Received): string {
+  const text = String(received);
+  return text.trim() === "" ? quoted(text) : text;
 }
 
 function shorten(text: string): string {
@@ -44,7 +56,11 @@ function shorten(text: string): string {
   return `${printable(text.slice(0, LONGEST - 24)).trimEnd()}… (${text.length} characters)`;
 }
 
-function printable(text: string): string {
-  // Control characters would break one-line messages; lone surrogates would break JSON elsewhere.
-  return text.toWellFormed().replace(/\p{Cc}/gu, "\uFFFD");
+function describeObject(value: unknown): string {
+  try {
+    if (Array.isArray(value)) return `a list of ${value.length}`;
+  } catch {
+    // A proxy may refuse every question; reporting an issue must not fail because of it.
+  }
+  return "an object";
 }

@@ -1,4 +1,4 @@
-import { describeReceived } from "./describe-received.ts";
+import { describeReceived, receivedText } from "./describe-received.ts";
 import type { Issue } from "./issue.ts";
 
 /** Every error that Tapewise throws on purpose is one of these. */
@@ -13,7 +13,7 @@ export class InvalidArgumentError extends TapewiseError {
   readonly expected: string;
 
   constructor(argument: string, received: unknown, expected: string) {
-    super(`${argument} must be ${expected}, but received ${String(describeReceived(received))}`);
+    super(`${argument} must be ${expected}, but received ${receivedText(describeReceived(received))}`);
     this.argument = argument;
     this.expected = expected;
   }

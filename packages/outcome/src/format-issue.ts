@@ -1,7 +1,11 @@
 import type { Issue, IssuePath } from "./issue.ts";
+import { printable, quoted } from "./printable.ts";
+
+// No dots, brackets, quotes or backslashes, nothing invisible, no space at either end.
+const PLAIN_NAME = /^(?! )[^.[\]"\\\p{C}\p{Zl}\p{Zp}]+(?<! )$/u;
 
 /**
- * One issue as a line of text: where, how serious, what is wrong, what was expected, and the code.
+ * One issue as one line of text: where, how serious, what is wrong, what was expected, and the code.
  *
  * @example
  * ```ts
@@ -16,11 +20,13 @@ import type { Issue, IssuePath } from "./issue.ts";
 export function formatIssue(issue: Issue): string {
   const where = [formatPlace(issue), formatPath(issue.path)].filter((part) => part !== "").join(" ");
   const text = `${issue.severity}: ${issue.message} (expected ${issue.expected}) [${issue.code}]`;
-  return where === "" ? text : `${where}: ${text}`;
+  return printable(where === "" ? text : `${where}: ${text}`);
 }
 
 /**
- * A path as text, the way a programmer would write it.
+ * A path as text, the way a programmer would write it. A name that could be mistaken for something
+ * else (empty, with a dot, a bracket or a line break in it) is put in brackets and quotes, so that
+ * different paths have different texts.
  *
  * @example
  * ```ts
@@ -32,6 +38,7 @@ export function formatPath(path: IssuePath): string {
   let text = "";
   for (const step of path) {
     if (typeof step === "number") text += `[${step}]`;
+    else if (!PLAIN_NAME.test(step)) text += `[${quoted(step)}]`;
     else text += text === "" ? step : `.${step}`;
   }
   return text;
