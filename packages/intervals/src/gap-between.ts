@@ -10,7 +10,7 @@ import type { Interval } from "./interval.ts";
  *
  * @example
  * ```ts
- * import { formatInterval, gapBetween, interval } from "@tapewise/intervals";
+ * import { gapBetween, interval } from "@tapewise/intervals";
  * gapBetween(interval(430, 450), interval(480, 510)); // => { from: 450, to: 480, fromClosed: false, toClosed: false }
  * gapBetween(interval(430, 450), interval(450, 480)); // => undefined
  * ```

@@ -6,7 +6,7 @@ import type { Interval } from "./interval.ts";
  *
  * @example
  * ```ts
- * import { atLeast, formatInterval, interval, intersect } from "@tapewise/intervals";
+ * import { atLeast, interval, intersect } from "@tapewise/intervals";
  * intersect(interval(430, 480), atLeast(460)); // => { from: 460, to: 480, fromClosed: true, toClosed: true }
  * intersect(interval(430, 480), atLeast(490)); // => undefined
  * ```
