@@ -1,3 +1,4 @@
+// biome-ignore-all lint/correctness/noPrecisionLoss: the digits stand as they were printed.
 /**
  * Nodes and weights of Gauss–Legendre quadrature on −1 to 1: the positive nodes, each of which stands for
  * itself and its mirror image. Roots of the Legendre polynomials P₁₆ and P₂₀ and the weights

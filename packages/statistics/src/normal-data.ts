@@ -1,3 +1,4 @@
+// biome-ignore-all lint/correctness/noPrecisionLoss: the digits stand as they were printed.
 /**
  * Coefficients of the rational approximations behind the normal distribution.
  *
