@@ -1,0 +1,19 @@
+export { assumeConditions, type Conditions, type KnownConditions } from "./conditions.ts";
+export { errorDefaults } from "./data.ts";
+export type { ErrorDefaults, HandError, ToolError } from "./error-defaults.ts";
+export type { Basis, BudgetLine, BudgetSource, Coverage, Estimate, Spread } from "./estimate.ts";
+export { type GrubbsResult, grubbsCriticalValue, grubbsTest } from "./grubbs.ts";
+export { measurementIssues } from "./issues.ts";
+export { type EstimateInput, parseEstimate, safeEstimate } from "./make-estimate.ts";
+export { type KnownVariance, poolSpread } from "./pool-spread.ts";
+export type { Prior } from "./prior.ts";
+export { type ReadReadingsOptions, safeReadReadings } from "./read-readings.ts";
+export { readingsFor } from "./readings-for.ts";
+export { roundingCorrelation } from "./rounding-correlation.ts";
+export { type StatementOptions, stateEstimate } from "./state-estimate.ts";
+export type { StatedError } from "./stated-error.ts";
+export {
+  type CombinedUncertainty,
+  combineUncertainties,
+  type UncertaintyComponent,
+} from "./welch-satterthwaite.ts";

@@ -1,0 +1,84 @@
+import type { ChartDimension, SizeRange } from "@tapewise/charts";
+import type { Estimate } from "@tapewise/measurement";
+import type { Issue } from "@tapewise/outcome";
+import type { NextStepCode, ReasonCode } from "./reasons.ts";
+import type { Reason } from "./reason.ts";
+
+/** What the choice amounts to. */
+export type Verdict = "fits" | "two-sizes-fit" | "between-sizes" | "outside-the-range" | "measure-again";
+
+/** How one dimension of the body sits in one size. */
+export interface DimensionFit {
+  readonly dimension: ChartDimension;
+  readonly range: SizeRange;
+  /** Probability that the body dimension lies in the size's interval. */
+  readonly probability: number;
+  /** Probability that it lies below the interval (the size is too big). */
+  readonly probabilityBelow: number;
+  /** Probability that it lies above the interval (the size is too small). */
+  readonly probabilityAbove: number;
+  /** Expected distance from the dimension to the interval, in mm; 0 for certain fit. */
+  readonly expectedMisfitMm: number;
+}
+
+/** How one size fits. */
+export interface SizeFit {
+  readonly size: string;
+  /** Probability that every judged dimension lies in the size's intervals. */
+  readonly probability: number;
+  /** Sum over the judged dimensions of the expected distance to the interval, in mm. */
+  readonly expectedMisfitMm: number;
+  readonly dimensions: readonly DimensionFit[];
+  readonly capacityLitres?: number;
+}
+
+/** A hip belt that is sized apart from the harness, and how it fits. */
+export interface BeltFit {
+  readonly pick: string;
+  readonly probability: number;
+  readonly sizes: readonly SizeFit[];
+}
+
+/** What is believed of one dimension after readings and prior are put together. */
+export interface DimensionBelief {
+  readonly dimension: ChartDimension;
+  readonly meanMm: number;
+  readonly sdMm: number;
+  readonly degreesOfFreedom: number;
+  readonly from: "readings" | "prior" | "readings-and-prior";
+}
+
+/** Which end of a chart a person lies beyond. */
+export interface OutsideRange {
+  readonly dimension: ChartDimension;
+  readonly end: "below" | "above";
+  /** Expected distance, in mm, to the nearest interval of the chart. */
+  readonly byMm: number;
+  readonly probability: number;
+}
+
+/** The answer for one person and one chart. */
+export interface Recommendation {
+  readonly chart: string;
+  readonly maker?: string;
+  readonly product?: string;
+  readonly verdict: Verdict;
+  /** The best size; it is named even where it does not fit well, and the verdict says so. */
+  readonly pick: string;
+  /** Probability that the picked size fits in every judged dimension. */
+  readonly probability: number;
+  /** Every size that could be judged, in the chart's order. */
+  readonly sizes: readonly SizeFit[];
+  /** Sizes that state nothing about the dimension that the chart turns on. */
+  readonly unjudgedSizes: readonly string[];
+  readonly belt?: BeltFit;
+  readonly outside?: OutsideRange;
+  /** Why this size. */
+  readonly reasons: readonly Reason<ReasonCode>[];
+  /** What to do next, the most useful first. */
+  readonly next: readonly Reason<NextStepCode>[];
+  readonly beliefs: readonly DimensionBelief[];
+  readonly estimates: readonly Estimate[];
+  /** Doubts about the readings given the prior. */
+  readonly questions: readonly Issue[];
+}

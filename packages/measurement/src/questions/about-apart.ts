@@ -1,0 +1,46 @@
+import { createIssue, type Issue } from "@tapewise/outcome";
+import { grubbsTest } from "../grubbs.ts";
+import { measurementIssues } from "../issues.ts";
+import { type QuestionContext, roundedMm, spoken } from "./facts.ts";
+import { median } from "@tapewise/statistics";
+
+/** Significance of Grubbs' test: common practice (ISO 5725-2 calls a value beyond it a straggler). */
+const SIGNIFICANCE = 0.05;
+/** Two-sided 1 in 1000 point of the normal distribution, for a reading against the known method. */
+const FAR = 3.2905;
+/** Grubbs' test calls tiny differences outliers when the others agree; below this many usual SD none is. */
+const NEAR = 2;
+
+/**
+ * Readings that lie apart from the others: by Grubbs' test when there are three or more, and by the
+ * spread that is usual for the method. They are questioned and never left out.
+ */
+export function questionApart(context: QuestionContext): readonly Issue[] {
+  const { readings, usualMm } = context;
+  if (readings.length < 3) return [];
+  const values = readings.map((reading) => reading.mm);
+  const middle = median(values);
+  const grubbs = grubbsTest(values, SIGNIFICANCE);
+  const far = FAR * usualMm * Math.sqrt(1 + 1 / (values.length - 1));
+  return readings.flatMap((reading, index) => {
+    const difference = Math.abs(reading.mm - middle);
+    const byMethod = usualMm > 0 && difference > far;
+    const byGrubbs = index === grubbs.index && grubbs.isOutlier && difference > NEAR * usualMm;
+    if (!byMethod && !byGrubbs) return [];
+    return [
+      createIssue(measurementIssues, "reading-apart", {
+        path: [...context.path, index],
+        received: reading.text,
+        facts: {
+          dimension: spoken(context.dimension),
+          readingMm: roundedMm(reading.mm),
+          middleMm: roundedMm(middle),
+          differenceMm: roundedMm(difference),
+          usualMm: roundedMm(NEAR * usualMm),
+          statistic: Math.round(grubbs.statistic * 1000) / 1000,
+          critical: Math.round(grubbs.critical * 1000) / 1000,
+        },
+      }),
+    ];
+  });
+}

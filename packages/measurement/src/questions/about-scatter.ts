@@ -1,0 +1,27 @@
+import { createIssue, type Issue } from "@tapewise/outcome";
+import { chiSquareCdf, summarise } from "@tapewise/statistics";
+import { measurementIssues } from "../issues.ts";
+import { type QuestionContext, roundedMm, spoken } from "./facts.ts";
+
+const SIGNIFICANCE = 0.01;
+
+/**
+ * Readings that scatter more than the method should: the chi-square test of a variance,
+ * (n−1)s²/σ² against its upper 1 % point.
+ */
+export function questionScatter(context: QuestionContext): readonly Issue[] {
+  const { readings, usualMm, dimension, path } = context;
+  if (readings.length < 2 || usualMm === 0) return [];
+  const { sd } = summarise(readings.map((reading) => reading.mm));
+  if (sd === undefined) return [];
+  const degrees = readings.length - 1;
+  const statistic = degrees * (sd / usualMm) ** 2;
+  if (statistic < Number.MAX_VALUE && chiSquareCdf(statistic, degrees) < 1 - SIGNIFICANCE) return [];
+  return [
+    createIssue(measurementIssues, "readings-scatter", {
+      path,
+      received: readings.map((reading) => reading.text).join(", "),
+      facts: { dimension: spoken(dimension), sampleMm: roundedMm(sd), usualMm: roundedMm(usualMm) },
+    }),
+  ];
+}

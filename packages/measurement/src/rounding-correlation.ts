@@ -1,0 +1,42 @@
+import { InvalidArgumentError } from "@tapewise/outcome";
+
+/**
+ * How strongly the rounding errors of two repeated readings go together, 0 to 1.
+ *
+ * When readings scatter by much less than the step that they are rounded to, all of them fall on the
+ * same mark and averaging does not help; when they scatter by more, their rounding errors are as good
+ * as independent. With a true length that may lie anywhere between two marks, the Fourier series of
+ * the rounding error (a sawtooth) gives the correlation as (6/π²) Σ k⁻² exp(−(2πkσ/q)²), with scatter σ
+ * and step q. The variance of one rounding error is q²/12 (GUM F.2.2.1).
+ *
+ * @param scatterMm - standard deviation of one reading before rounding, in mm, 0 or more
+ * @param stepMm - the step in mm, above 0
+ * @throws {@link InvalidArgumentError} for a negative scatter, a step that is not above 0, or either not finite.
+ *
+ * @example
+ * ```ts
+ * import { roundingCorrelation } from "@tapewise/measurement";
+ * roundingCorrelation(8, 1) < 1e-12; // => true
+ * Math.round(1000 * roundingCorrelation(0, 10)) / 1000; // => 1
+ * ```
+ */
+export function roundingCorrelation(scatterMm: number, stepMm: number): number {
+  if (!(scatterMm >= 0 && Number.isFinite(scatterMm))) {
+    throw new InvalidArgumentError("scatterMm", scatterMm, "a finite number of mm, 0 or more");
+  }
+  if (!(stepMm > 0 && Number.isFinite(stepMm))) {
+    throw new InvalidArgumentError("stepMm", stepMm, "a finite number of mm above 0");
+  }
+  if (scatterMm === 0) return 1;
+  const rate = ((2 * Math.PI * scatterMm) / stepMm) ** 2;
+  let sum = 0;
+  for (let k = 1; k <= MOST_TERMS; k += 1) {
+    const term = Math.exp(-rate * k * k) / (k * k);
+    sum += term;
+    if (term < sum * 1e-16) return Math.min(1, (6 / Math.PI ** 2) * sum);
+  }
+  // The terms that are left are at most 1/k² each; half of their bound is within 1e-4 of the truth.
+  return Math.min(1, (6 / Math.PI ** 2) * (sum + 0.5 / MOST_TERMS));
+}
+
+const MOST_TERMS = 4000;
