@@ -1,0 +1,52 @@
+import { OTHER_UNIT_WORDS, UNIT_WORDS, UNREAD_LENGTH_WORDS } from "./data.ts";
+import type { Problem } from "./issues.ts";
+import { type LengthUnit, lengthUnits } from "./length-unit.ts";
+
+/** The unit that a token of `tokenize` names, or nothing. */
+export function findUnit(word: string): LengthUnit | undefined {
+  return lengthUnits.find((unit) => UNIT_WORDS[unit].includes(word));
+}
+
+/** What is wrong with a token that stands where a unit should and names none; nothing when it is no word. */
+export function unitProblem(word: string): Problem | undefined {
+  const units = `${lengthUnits.slice(0, -1).join(", ")} or ${lengthUnits.at(-1)}`;
+  for (const [kind, words] of Object.entries(OTHER_UNIT_WORDS)) {
+    if (words.includes(word)) return { code: "length-unit-wrong-kind", facts: { unit: word, kind, units } };
+  }
+  if (UNREAD_LENGTH_WORDS.includes(word)) return { code: "length-unit-unread", facts: { unit: word, units } };
+  if (!/^\p{L}/u.test(word)) return undefined;
+  return { code: "length-unit-unknown", facts: { unit: word, suggestion: nearestUnit(word) ?? units } };
+}
+
+/** The unit whose word is nearest: one slip away, or two in a longer word. */
+export function nearestUnit(word: string): LengthUnit | undefined {
+  let best: LengthUnit | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const unit of lengthUnits) {
+    for (const known of UNIT_WORDS[unit]) {
+      const slips = editDistance(word, known);
+      if (slips > (word.length > 4 ? 2 : 1) || slips >= word.length) continue;
+      // Among words equally near, the first letter is seldom wrong, nor is the length.
+      const cost = 10 * slips + (known[0] === word[0] ? 0 : 2) + (known.length === word.length ? 0 : 1);
+      if (cost < least) {
+        least = cost;
+        best = unit;
+      }
+    }
+  }
+  return best;
+}
+
+/** Levenshtein's distance: insertions, deletions and substitutions. */
+function editDistance(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, column) => column);
+  for (let i = 1; i <= a.length; i += 1) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j += 1) {
+      const kept = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
+      next.push(Math.min(kept, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
+    }
+    row = next;
+  }
+  return row[b.length] ?? 0;
+}

@@ -1,0 +1,44 @@
+/**
+ * Splits what a person wrote into numbers, words and single marks.
+ *
+ * A number is a run of digits with points and commas between them, or a point and digits. A word is a run
+ * of letters, its abbreviation point dropped. Two apostrophes in a row are one mark. Everything else that
+ * is not space is a mark of its own. Lower case, plain digits, plain quotes; see {@link plainText}.
+ *
+ * The work grows in proportion to the text: no alternative of the pattern starts with a character that
+ * another one starts with, so none is tried twice.
+ */
+export function tokenize(text: string): readonly string[] {
+  const tokens = plainText(text).match(/\.?\d+(?:[.,]\d+)*|[\p{L}\p{M}]+\.?|''|[^\s]/gu) ?? [];
+  return tokens.map((token) => (/^[\p{L}\p{M}]/u.test(token) ? token.replace(".", "") : token));
+}
+
+/** Whether a token is a number: only those end in a digit. */
+export function isNumber(token: string | undefined): token is string {
+  return token !== undefined && /[0-9]$/.test(token);
+}
+
+/** The same text in lower case and, where keyboards and word processors vary, in ASCII. */
+function plainText(text: string): string {
+  if (/^[ -~]*$/.test(text)) return text.toLowerCase();
+  let plain = "";
+  for (const character of text) plain += plainCharacter(character);
+  // A raised digit starts a numerator or a footnote: it never continues the number before it.
+  return plain.replace(/[⁰¹²³⁴-⁹]+|[₀-₉]+/g, (run) => ` ${run.normalize("NFKC")} `).toLowerCase();
+}
+
+function plainCharacter(character: string): string {
+  if (character >= " " && character <= "~") return character;
+  if (/[\s\p{Cf}]/u.test(character)) return " ";
+  if (/[\p{Pd}\u2212]/u.test(character)) return "-";
+  if (/[⁄∕]/.test(character)) return "/";
+  if (/[‘’‛′ʹʼˊ´]/.test(character)) return "'";
+  if (/[“”‟„″ʺ˝〃]/.test(character)) return '"';
+  if (/[º˚]/.test(character)) return "°";
+  if (/[⁰¹²³⁴-⁹₀-₉]/.test(character)) return character;
+  const plain = character.normalize("NFKC");
+  // A fraction in one character stands alone: 18⅜ is not 183/8.
+  if (plain.includes("⁄")) return ` ${plain.replace("⁄", "/")} `;
+  // Circled, bold or bracketed digits are rather list marks than digits of a length; full-width ones are digits.
+  return /\d/.test(plain) && !/[０-９]/.test(character) ? character : plain;
+}
