@@ -1,5 +1,11 @@
+export { logGamma } from "./log-gamma.ts";
 export { normalCdf } from "./normal-cdf.ts";
 export { normalIntervalProbability } from "./normal-interval-probability.ts";
 export { normalPdf } from "./normal-pdf.ts";
 export { normalQuantile } from "./normal-quantile.ts";
 export { normalUpperTail } from "./normal-upper-tail.ts";
+export { studentTCdf } from "./student-t-cdf.ts";
+export { studentTIntervalProbability } from "./student-t-interval-probability.ts";
+export { studentTPdf } from "./student-t-pdf.ts";
+export { studentTQuantile } from "./student-t-quantile.ts";
+export { studentTUpperTail } from "./student-t-upper-tail.ts";

@@ -24,3 +24,8 @@ export function requireOrdered(lowerName: string, lower: number, upperName: stri
   requireNumber(upperName, upper);
   if (lower > upper) throw new InvalidArgumentError(upperName, upper, `at least ${lowerName} (${lower})`);
 }
+
+/** Refuses what is not above zero; `Infinity` passes. */
+export function requirePositive(argument: string, value: number): void {
+  if (!(value > 0)) throw new InvalidArgumentError(argument, value, "a number above zero");
+}
