@@ -29,38 +29,11 @@ export const UNIT_WORDS: Readonly<Record<LengthUnit, readonly string[]>> = {
 
 /** Words for units that no length is read from, by what they measure instead. */
 export const OTHER_UNIT_WORDS: Readonly<Record<string, readonly string[]>> = {
-  "a mass": [
-    "g",
-    "kg",
-    "kgs",
-    "kilo",
-    "kilos",
-    "lb",
-    "lbs",
-    "pound",
-    "pounds",
-    "oz",
-    "ounces",
-    "st",
-    "stone",
-  ],
-  "a volume": [
-    "l",
-    "lt",
-    "ltr",
-    "litre",
-    "litres",
-    "liter",
-    "liters",
-    "ml",
-    "cl",
-    "gal",
-    "gallon",
-    "gallons",
-  ],
-  "an angle or a temperature": ["°", "deg", "degree", "degrees"],
-  "a share": ["%", "percent", "‰"],
-  "a time": ["s", "sec", "secs", "second", "seconds", "min", "mins", "minute", "minutes", "h", "hr", "hour"],
+  mass: ["g", "kg", "kgs", "kilo", "kilos", "lb", "lbs", "pound", "pounds", "oz", "ounces", "st", "stone"],
+  volume: ["l", "lt", "ltr", "litre", "litres", "liter", "liters", "ml", "cl", "gal", "gallon", "gallons"],
+  "angle or temperature": ["°", "deg", "degree", "degrees"],
+  proportion: ["%", "percent", "‰"],
+  time: ["s", "sec", "secs", "second", "seconds", "min", "mins", "minute", "minutes", "h", "hr", "hour"],
 };
 
 /** Units of length that are not read: no tape for bodies or packs is marked in them. */

@@ -7,14 +7,18 @@ export function findUnit(word: string): LengthUnit | undefined {
   return lengthUnits.find((unit) => UNIT_WORDS[unit].includes(word));
 }
 
-/** What is wrong with a token that stands where a unit should and names none; nothing when it is no word. */
-export function unitProblem(word: string): Problem | undefined {
+/** Whether a token may be meant as a unit: letters, a per cent or a degree sign. */
+export function isWord(token: string): boolean {
+  return /^[\p{L}%‰°]/u.test(token);
+}
+
+/** What is wrong with a word that stands where a unit should and names none of ours. */
+export function unitProblem(word: string): Problem {
   const units = `${lengthUnits.slice(0, -1).join(", ")} or ${lengthUnits.at(-1)}`;
   for (const [kind, words] of Object.entries(OTHER_UNIT_WORDS)) {
     if (words.includes(word)) return { code: "length-unit-wrong-kind", facts: { unit: word, kind, units } };
   }
   if (UNREAD_LENGTH_WORDS.includes(word)) return { code: "length-unit-unread", facts: { unit: word, units } };
-  if (!/^\p{L}/u.test(word)) return undefined;
   return { code: "length-unit-unknown", facts: { unit: word, suggestion: nearestUnit(word) ?? units } };
 }
 

@@ -1,6 +1,7 @@
 import {
   createIssue,
   defineIssues,
+  describeReceived,
   type Facts,
   type Failure,
   failure,
@@ -35,17 +36,17 @@ const catalogue = {
   },
   "length-unit-unknown": {
     severity: "error",
-    message: "{received} has the unit {unit}, which is not known",
-    expected: "a unit of length: {suggestion}",
+    message: "{unit} is not a known unit of length",
+    expected: "a unit such as {suggestion}",
   },
   "length-unit-wrong-kind": {
     severity: "error",
-    message: "{received} is {kind}, not a length",
+    message: "{unit} is a unit of {kind}, not of length",
     expected: "a length in {units}",
   },
   "length-unit-unread": {
     severity: "error",
-    message: "{received} is a length in {unit}, which is not read",
+    message: "{unit} is a unit of length that is not read here",
     expected: "a length in {units}",
   },
   "length-negative": {
@@ -96,6 +97,12 @@ export interface Problem {
 
 /** A failure with one issue, from what a reader says is wrong. */
 export function problemFailure(problem: Problem, received: unknown, path: IssuePath = []): Failure {
-  const { code, facts = {} } = problem;
-  return failure([createIssue(unitsIssues, code, { path, received, facts })]);
+  // A fact may quote the user's text: control characters and lone surrogates stay out of messages.
+  const facts: Record<string, string | number> = {};
+  for (const [name, fact] of Object.entries(problem.facts ?? {})) facts[name] = printable(fact);
+  return failure([createIssue(unitsIssues, problem.code, { path, received, facts })]);
+}
+
+function printable(fact: string | number): string | number {
+  return typeof fact === "number" ? fact : String(describeReceived(fact));
 }

@@ -1,11 +1,11 @@
 import { type IssuePath, type Outcome, success, unwrap } from "@tapewise/outcome";
+import type { DecimalMark } from "./decimal-mark.ts";
 import { describeUnit } from "./describe-unit.ts";
 import { problemFailure } from "./issues.ts";
 import type { LengthUnit } from "./length-unit.ts";
 import { type Millimetres, millimetres } from "./millimetres.ts";
 import { nearestDouble } from "./ratio.ts";
 import { readMagnitude, refuseAmbiguous } from "./read-magnitude.ts";
-import type { DecimalMark } from "./read-number.ts";
 
 /** A length that somebody wrote down. */
 export interface LengthReading {

@@ -1,8 +1,8 @@
 import { type IssuePath, type Outcome, success, unwrap } from "@tapewise/outcome";
+import type { DecimalMark } from "./decimal-mark.ts";
 import { problemFailure } from "./issues.ts";
 import type { LengthUnit } from "./length-unit.ts";
 import { readMagnitude, refuseAmbiguous } from "./read-magnitude.ts";
-import type { DecimalMark } from "./read-number.ts";
 
 /**
  * A number as somebody wrote it, exactly: `numerator / denominator` of `unit`.

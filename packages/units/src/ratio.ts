@@ -1,3 +1,5 @@
+import { divideRounded } from "./rounding-rule.ts";
+
 /** An exact number: `n / d` with `d` above zero, not necessarily in lowest terms. */
 export interface Ratio {
   readonly n: bigint;
@@ -37,10 +39,7 @@ export function nearestDouble(n: bigint, d: bigint): number {
 /** `n / d / 2 ** exponent` rounded to a whole number, ties to even. */
 function halfEven(n: bigint, d: bigint, exponent: number): bigint {
   const shift = BigInt(Math.abs(exponent));
-  const [top, bottom] = exponent < 0 ? [n << shift, d] : [n, d << shift];
-  const quotient = top / bottom;
-  const twice = 2n * (top - quotient * bottom);
-  return twice > bottom || (twice === bottom && quotient % 2n === 1n) ? quotient + 1n : quotient;
+  return exponent < 0 ? divideRounded(n << shift, d, "half-even") : divideRounded(n, d << shift, "half-even");
 }
 
 function bitLength(value: bigint): number {

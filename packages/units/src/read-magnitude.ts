@@ -1,11 +1,11 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { UNIT_FACTS } from "./data.ts";
-import { findUnit, nearestUnit, unitProblem } from "./find-unit.ts";
+import type { DecimalMark } from "./decimal-mark.ts";
+import { findUnit, isWord, nearestUnit, unitProblem } from "./find-unit.ts";
 import type { Problem } from "./issues.ts";
 import type { LengthUnit } from "./length-unit.ts";
-import type { DecimalMark } from "./read-number.ts";
 import { type Quantity, readQuantity } from "./read-quantity.ts";
-import { isNumber, tokenize } from "./tokenize.ts";
+import { isNumber, readTokens } from "./tokenize.ts";
 
 /** A number above zero with the finest unit written, if any: `numerator / denominator` of that unit. */
 export interface ReadMagnitude {
@@ -16,20 +16,13 @@ export interface ReadMagnitude {
   readonly grouped: string | undefined;
 }
 
-/** Longer than any length that people write out, `1 foot 6 3/8 inches` with spaces included. */
-const LONGEST = 64;
-
 /** Reads one number above zero and its unit from a text, or says what is wrong with it. */
 export function readMagnitude(text: unknown, mark?: DecimalMark): ReadMagnitude | Problem {
   if (mark !== undefined && mark !== "." && mark !== ",") {
     throw new InvalidArgumentError("decimalMark", mark, "a point or a comma");
   }
-  if (typeof text !== "string") return { code: "length-not-text" };
-  if (text.length > LONGEST) {
-    return { code: "length-too-long", facts: { characters: text.length, limit: LONGEST } };
-  }
-  const tokens = tokenize(text);
-  if (tokens.length === 0) return { code: "length-empty" };
+  const tokens = readTokens(text);
+  if ("code" in tokens) return tokens;
   if (!tokens.some(isNumber)) return { code: "length-not-a-number" };
 
   let at = tokens[0] === "-" || tokens[0] === "+" ? 1 : 0;
@@ -100,7 +93,7 @@ function addPart(
 function strayToken(tokens: readonly string[], at: number): Problem {
   const extra = tokens[at] ?? "";
   // A number stands right before it, so that a word is meant as the unit: unless it only joins two numbers.
-  const problem = isNumber(tokens[at - 1]) && !isNumber(extra) ? unitProblem(extra) : undefined;
+  const problem = isNumber(tokens[at - 1]) && isWord(extra) ? unitProblem(extra) : undefined;
   const isJoiner = problem?.code === "length-unit-unknown" && nearestUnit(extra) === undefined;
   const moreNumbers = tokens.slice(at).some(isNumber);
   if (problem !== undefined && !(isJoiner && moreNumbers)) return problem;

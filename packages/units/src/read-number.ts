@@ -1,5 +1,4 @@
-/** The character between whole numbers and decimals. */
-export type DecimalMark = "." | ",";
+import type { DecimalMark } from "./decimal-mark.ts";
 
 /** A decimal number as written: `digits` counts units of its last decimal place. */
 export interface WrittenNumber {

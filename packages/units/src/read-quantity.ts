@@ -1,5 +1,6 @@
+import type { DecimalMark } from "./decimal-mark.ts";
 import type { Problem } from "./issues.ts";
-import { type DecimalMark, readNumber } from "./read-number.ts";
+import { readNumber } from "./read-number.ts";
 import { isNumber } from "./tokenize.ts";
 
 /** One number among the tokens, whole, decimal or with a fraction, exactly as `numerator / denominator`. */

@@ -1,3 +1,18 @@
+import type { Problem } from "./issues.ts";
+
+/** Longer than any length that people write out, `1 foot 6 3/8 inches` with spaces included. */
+const LONGEST = 64;
+
+/** The tokens of a text, of which there is at least one, or why there are none. */
+export function readTokens(text: unknown): readonly string[] | Problem {
+  if (typeof text !== "string") return { code: "length-not-text" };
+  if (text.length > LONGEST) {
+    return { code: "length-too-long", facts: { characters: text.length, limit: LONGEST } };
+  }
+  const tokens = tokenize(text);
+  return tokens.length === 0 ? { code: "length-empty" } : tokens;
+}
+
 /**
  * Splits what a person wrote into numbers, words and single marks.
  *

@@ -1,0 +1,45 @@
+import { InvalidArgumentError } from "@tapewise/outcome";
+
+/**
+ * What becomes of a number between two steps of a grid.
+ *
+ * - `half-even`: the nearest step, a tie to the even one: rule A of ISO 80000-1:2009, Annex B.
+ * - `half-away-from-zero`: the nearest step, a tie to the larger magnitude: rule B of the same annex.
+ * - `half-up`: the nearest step, a tie to the larger number, so that -2.5 becomes -2.
+ * - `up`: the next larger number; `down`: the next smaller one; for negative numbers too.
+ */
+export type RoundingRule = "half-even" | "half-away-from-zero" | "half-up" | "up" | "down";
+
+/** Every {@link RoundingRule}. */
+export const roundingRules: readonly RoundingRule[] = [
+  "half-even",
+  "half-away-from-zero",
+  "half-up",
+  "up",
+  "down",
+];
+
+/** `n / d` as a whole number by a rule; `d` is above zero. */
+export function divideRounded(n: bigint, d: bigint, rule: RoundingRule): bigint {
+  const remainder = ((n % d) + d) % d;
+  const floor = (n - remainder) / d;
+  return remainder !== 0n && goesUp(floor, 2n * remainder - d, rule) ? floor + 1n : floor;
+}
+
+/** Whether a number between `floor` and the next whole one goes up; `beyond` is above zero past the middle. */
+function goesUp(floor: bigint, beyond: bigint, rule: RoundingRule): boolean {
+  switch (rule) {
+    case "half-even":
+      return beyond > 0n || (beyond === 0n && floor % 2n !== 0n);
+    case "half-away-from-zero":
+      return beyond > 0n || (beyond === 0n && floor >= 0n);
+    case "half-up":
+      return beyond >= 0n;
+    case "up":
+      return true;
+    case "down":
+      return false;
+    default:
+      throw new InvalidArgumentError("rule", rule satisfies never, `one of ${roundingRules.join(", ")}`);
+  }
+}
