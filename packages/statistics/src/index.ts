@@ -1,3 +1,11 @@
+export { chiSquareCdf } from "./chi-square-cdf.ts";
+export { chiSquareQuantile } from "./chi-square-quantile.ts";
+export { chiSquareUpperTail } from "./chi-square-upper-tail.ts";
+export { fCdf } from "./f-cdf.ts";
+export { fQuantile } from "./f-quantile.ts";
+export { fUpperTail } from "./f-upper-tail.ts";
+export { incompleteBeta } from "./incomplete-beta.ts";
+export { incompleteGamma } from "./incomplete-gamma.ts";
 export { logGamma } from "./log-gamma.ts";
 export { normalCdf } from "./normal-cdf.ts";
 export { normalIntervalProbability } from "./normal-interval-probability.ts";

@@ -29,3 +29,18 @@ export function requireOrdered(lowerName: string, lower: number, upperName: stri
 export function requirePositive(argument: string, value: number): void {
   if (!(value > 0)) throw new InvalidArgumentError(argument, value, "a number above zero");
 }
+
+/** The largest shape or degrees of freedom of the incomplete gamma and beta functions: beyond, they take seconds. */
+export const LARGEST_SHAPE = 1e10;
+
+/** Refuses what is not above zero and at most {@link LARGEST_SHAPE}. */
+export function requireShape(argument: string, value: number): void {
+  if (!(value > 0 && value <= LARGEST_SHAPE)) {
+    throw new InvalidArgumentError(argument, value, "a number above zero and at most 10000000000");
+  }
+}
+
+/** Refuses what is below zero; `Infinity` passes. */
+export function requireNotNegative(argument: string, value: number): void {
+  if (!(value >= 0)) throw new InvalidArgumentError(argument, value, "zero or a number above it");
+}

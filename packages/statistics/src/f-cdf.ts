@@ -1,0 +1,24 @@
+import { betaTail } from "./beta-kernel.ts";
+import { requireNotNegative, requireShape } from "./require-argument.ts";
+
+/**
+ * P(F ≤ x) for the F distribution with `df1` and `df2` degrees of freedom, accurate relative to itself in
+ * the lower tail; for the upper tail take {@link fUpperTail}.
+ *
+ * @throws {@link InvalidArgumentError} when `x` is below zero, or `df1` or `df2` is not above zero and at
+ * most 10¹⁰.
+ *
+ * @example
+ * ```ts
+ * import { fCdf } from "@tapewise/statistics";
+ * fCdf(1, 7, 7).toFixed(12); // => "0.500000000000"
+ * ```
+ */
+export function fCdf(x: number, df1: number, df2: number): number {
+  requireNotNegative("x", x);
+  requireShape("df1", df1);
+  requireShape("df2", df2);
+  if (x === Number.POSITIVE_INFINITY) return 1;
+  const ratio = (df1 / df2) * x;
+  return betaTail(1 / (1 + 1 / ratio), 1 / (1 + ratio), df1 / 2, df2 / 2);
+}
