@@ -16,6 +16,10 @@ const CONSTANT_MAKERS: ReadonlySet<string> = new Set([
   "Float64Array.from",
   "Float64Array.of",
 ]);
+/** Methods that make a table out of another; what is passed to them does run. */
+const TABLE_METHODS: ReadonlySet<string> = new Set(
+  "concat entries filter flat flatMap join keys map slice toSorted values".split(" "),
+);
 const CONSTANT_CLASSES: ReadonlySet<string> = new Set(["Map", "Set", "RegExp", "Float64Array"]);
 
 /** What runs when a module is imported and should not, one line each. */
@@ -26,10 +30,16 @@ export function findImportTimeCode(file: SourceText): readonly string[] {
     found.push(`${file.path}:${lineOf(source, node)}: ${what}`);
   };
 
+  const schemas = listSchemas(source);
+
   const visit = (node: ts.Node): void => {
     if (ts.isTypeNode(node) || ts.isFunctionLike(node)) return;
-    if (ts.isCallExpression(node) && !makesConstant(node.expression)) {
-      complain(node, `calls ${node.expression.getText(source)} at import`);
+    if (ts.isCallExpression(node)) {
+      if (makesTable(node.expression)) {
+        for (const callback of node.arguments.filter(ts.isArrowFunction)) visit(callback.body);
+      } else if (!makesConstant(node.expression, schemas)) {
+        complain(node, `calls ${node.expression.getText(source)} at import`);
+      }
     } else if (ts.isNewExpression(node) && !CONSTANT_CLASSES.has(node.expression.getText(source))) {
       complain(node, `makes a ${node.expression.getText(source)} at import`);
     } else if (ts.isTaggedTemplateExpression(node) || ts.isAwaitExpression(node) || ts.isDecorator(node)) {
@@ -118,11 +128,41 @@ function lineOf(source: ts.SourceFile, node: ts.Node): number {
   return source.getLineAndCharacterOfPosition(node.getStart(source)).line + 1;
 }
 
-function makesConstant(callee: ts.Expression): boolean {
-  if (CONSTANT_MAKERS.has(callee.getText())) return true;
-  let root: ts.Expression = callee;
+function makesTable(callee: ts.Expression): boolean {
+  return ts.isPropertyAccessExpression(callee) && TABLE_METHODS.has(callee.name.text);
+}
+
+function makesConstant(callee: ts.Expression, schemas: ReadonlySet<string>): boolean {
+  return CONSTANT_MAKERS.has(callee.getText()) || schemas.has(rootOf(callee));
+}
+
+/** In a file that builds schemas: zod, and the constants and imports that schemas are built from. */
+function listSchemas(source: ts.SourceFile): ReadonlySet<string> {
+  const names = new Set<string>();
+  for (const statement of source.statements) {
+    if (ts.isImportDeclaration(statement)) {
+      const from = ts.isStringLiteral(statement.moduleSpecifier) ? statement.moduleSpecifier.text : "";
+      const bindings = statement.importClause?.namedBindings;
+      if (bindings === undefined) continue;
+      if (from === "zod" && ts.isNamespaceImport(bindings)) names.add(bindings.name.text);
+      if (from.endsWith("-schema.ts") && ts.isNamedImports(bindings)) {
+        for (const element of bindings.elements) names.add(element.name.text);
+      }
+    } else if (ts.isVariableStatement(statement)) {
+      for (const { name, initializer } of statement.declarationList.declarations) {
+        const isSchema = initializer !== undefined && names.has(rootOf(initializer));
+        if (isSchema && ts.isIdentifier(name)) names.add(name.text);
+      }
+    }
+  }
+  return names;
+}
+
+/** The name at the left end of a chain of calls and properties. */
+function rootOf(expression: ts.Expression): string {
+  let root = expression;
   while (ts.isPropertyAccessExpression(root) || ts.isCallExpression(root)) root = root.expression;
-  return ts.isIdentifier(root) && root.text === "z";
+  return ts.isIdentifier(root) ? root.text : "";
 }
 
 function isAssignment(kind: ts.SyntaxKind): boolean {
