@@ -1,13 +1,6 @@
-import type { Recommendation } from "./recommendation.ts";
+import type { ComparisonCode } from "./comparison-texts.ts";
 import type { Reason } from "./reason.ts";
-
-/** A stable code for why one pack stands before another. */
-export type ComparisonCode =
-  | "likelier-fit"
-  | "adjustable-for-first-pack"
-  | "cut-matches"
-  | "smaller-misfit"
-  | "same-order-as-given";
+import type { Recommendation } from "./recommendation.ts";
 
 /** One pack in a comparison. */
 export interface RankedChart {

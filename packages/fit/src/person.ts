@@ -1,3 +1,4 @@
+import type { Cut } from "@tapewise/charts";
 import type { Estimate, Prior } from "@tapewise/measurement";
 import type { FitPolicy } from "./policy.ts";
 
@@ -12,6 +13,8 @@ export interface Person {
   readonly estimates: readonly Estimate[];
   /** What is believed of the person before the readings. */
   readonly prior?: Prior;
+  /** The cut that suits this body, where it is known. */
+  readonly cut?: Cut;
   readonly build?: readonly BuildFeature[];
   /** A first-time buyer is better served by an adjustable harness when the choice is close. */
   readonly firstPack?: boolean;

@@ -12,7 +12,8 @@ export const reasonTexts = {
     "{size} and {other} both fit. With {build} the longer harness is usually the better one, and it costs {lossProbability} of fit probability.",
   "harness-adjusts":
     "{size} and {other} both fit. The harness of {size} can be moved to the back, which leaves room for a reading that is a little off.",
-  "between-two-sizes": "The body lies between {size} and {other}; {size} is the nearer one, short by {misfitMm} on average.",
+  "between-two-sizes":
+    "The body lies between {size} and {other}; {size} is the nearer one, short by {misfitMm} on average.",
   "beyond-the-chart":
     "The {dimension} lies {side} what the chart covers, by {byMm} on average, with {outsideProbability}; {size} is the nearest size.",
   "dimensions-disagree":
@@ -22,7 +23,8 @@ export const reasonTexts = {
     "The chart gives a single length for {size}; its range was inferred from the neighbouring sizes and is less sure than a printed one.",
   "girth-not-stated": "The chart says “hip” and not which girth; it was judged by the {dimension}.",
   "dimension-not-read": "The chart also states the {dimension}, which was not read.",
-  "dimension-from-prior": "The {dimension} was not read; what is known of people like this one stood in for it.",
+  "dimension-from-prior":
+    "The {dimension} was not read; what is known of people like this one stood in for it.",
   "prior-used": "The readings were weighed with what is known beforehand of {label}.",
   "double-size": "{size} is one pack that serves {covers}.",
 } as const;

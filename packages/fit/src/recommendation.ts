@@ -1,8 +1,8 @@
 import type { ChartDimension, SizeRange } from "@tapewise/charts";
 import type { Estimate } from "@tapewise/measurement";
 import type { Issue } from "@tapewise/outcome";
-import type { NextStepCode, ReasonCode } from "./reasons.ts";
 import type { Reason } from "./reason.ts";
+import type { NextStepCode, ReasonCode } from "./reasons.ts";
 
 /** What the choice amounts to. */
 export type Verdict = "fits" | "two-sizes-fit" | "between-sizes" | "outside-the-range" | "measure-again";

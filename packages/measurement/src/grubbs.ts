@@ -35,7 +35,7 @@ export function grubbsCriticalValue(count: number, significance: number): number
   }
   const t = -studentTQuantile(significance / (2 * count), count - 2);
   // Written so that a t beyond 1e154 does not overflow when it is squared.
-  return ((count - 1) / Math.sqrt(count)) / Math.sqrt(1 + (count - 2) / t / t);
+  return (count - 1) / Math.sqrt(count) / Math.sqrt(1 + (count - 2) / t / t);
 }
 
 /**

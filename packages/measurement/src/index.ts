@@ -1,3 +1,4 @@
+export { type Anticipation, anticipateUncertainty } from "./anticipate.ts";
 export { assumeConditions, type Conditions, type KnownConditions } from "./conditions.ts";
 export { errorDefaults } from "./data.ts";
 export type { ErrorDefaults, HandError, ToolError } from "./error-defaults.ts";

@@ -1,7 +1,6 @@
 import { defineIssues } from "@tapewise/outcome";
 
-/** What can be wrong with, or doubtful about, readings. Errors keep an estimate from being made; warnings are questions. */
-export const measurementIssues = defineIssues({
+const catalogue = {
   "readings-missing": {
     severity: "error",
     message: "there is no reading of the {dimension} that can be used",
@@ -30,7 +29,8 @@ export const measurementIssues = defineIssues({
   "reading-apart": {
     severity: "warning",
     message: "{received} lies {differenceMm} mm from the middle of the other readings of the {dimension}",
-    expected: "readings that lie within about {usualMm} mm of each other; read again before you leave one out",
+    expected:
+      "readings that lie within about {usualMm} mm of each other; read again before you leave one out",
   },
   "reading-unit-suspect": {
     severity: "warning",
@@ -60,7 +60,8 @@ export const measurementIssues = defineIssues({
   },
   "readings-rounded": {
     severity: "warning",
-    message: "all {count} readings of the {dimension} are multiples of {coarse}, though they are written to {fine}",
+    message:
+      "all {count} readings of the {dimension} are multiples of {coarse}, though they are written to {fine}",
     expected: "readings to the nearest mark of the tape; the estimate counts the coarser step",
   },
   "readings-too-alike": {
@@ -69,4 +70,7 @@ export const measurementIssues = defineIssues({
       "all {count} readings of the {dimension} are the same, which real readings seldom are; one may have been remembered",
     expected: "each reading taken afresh, without a look at the one before",
   },
-});
+} as const;
+
+/** What can be wrong with, or doubtful about, readings. Errors keep an estimate from being made; warnings are questions. */
+export const measurementIssues: typeof catalogue = defineIssues(catalogue);

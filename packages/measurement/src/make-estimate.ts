@@ -134,7 +134,9 @@ function checkInput(input: EstimateInput, path: IssuePath): readonly Issue[] {
   const issues: Issue[] = [];
   if (input.readings.length === 0) {
     const facts = { dimension: spoken(input.dimension) };
-    issues.push(createIssue(measurementIssues, "readings-missing", { path, received: input.readings, facts }));
+    issues.push(
+      createIssue(measurementIssues, "readings-missing", { path, received: input.readings, facts }),
+    );
   }
   const { error, conditions } = input;
   for (const part of ["biasMm", "repeatMm", "resolutionMm"] as const) {
@@ -142,7 +144,11 @@ function checkInput(input: EstimateInput, path: IssuePath): readonly Issue[] {
     if (error !== undefined && !(Number.isFinite(value) && Number(value) >= 0)) {
       const facts = { part };
       issues.push(
-        createIssue(measurementIssues, "error-model-invalid", { path: [...path, "error", part], received: value, facts }),
+        createIssue(measurementIssues, "error-model-invalid", {
+          path: [...path, "error", part],
+          received: value,
+          facts,
+        }),
       );
     }
   }
@@ -150,14 +156,28 @@ function checkInput(input: EstimateInput, path: IssuePath): readonly Issue[] {
     if (value !== undefined && !isGood) {
       const facts = { part, choices };
       issues.push(
-        createIssue(measurementIssues, "conditions-invalid", { path: [...path, part], received: value, facts }),
+        createIssue(measurementIssues, "conditions-invalid", {
+          path: [...path, part],
+          received: value,
+          facts,
+        }),
       );
     }
   };
   if (conditions !== undefined) {
     const { tool, measuredBy, ruleLengthMm } = conditions;
-    check("tool", tool, tools.some((known) => known === tool), tools.join(", "));
-    check("measuredBy", measuredBy, measurers.some((known) => known === measuredBy), measurers.join(", "));
+    check(
+      "tool",
+      tool,
+      tools.some((known) => known === tool),
+      tools.join(", "),
+    );
+    check(
+      "measuredBy",
+      measuredBy,
+      measurers.some((known) => known === measuredBy),
+      measurers.join(", "),
+    );
     const isLength = Number.isFinite(ruleLengthMm) && Number(ruleLengthMm) > 0;
     check("ruleLengthMm", ruleLengthMm, isLength, "a number of millimetres above 0");
   }

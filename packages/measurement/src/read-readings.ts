@@ -1,5 +1,13 @@
 import type { DimensionId } from "@tapewise/landmarks";
-import { createIssue, failure, hasIssues, type Issue, type IssuePath, type Outcome, success } from "@tapewise/outcome";
+import {
+  createIssue,
+  failure,
+  hasIssues,
+  type Issue,
+  type IssuePath,
+  type Outcome,
+  success,
+} from "@tapewise/outcome";
 import { type LengthReading, type LengthUnit, safeParseLength } from "@tapewise/units";
 import { measurementIssues } from "./issues.ts";
 import { spoken } from "./questions/facts.ts";

@@ -30,7 +30,9 @@ export function stateEstimate(estimate: Estimate, options: StatementOptions): st
   const write = (length: Millimetres) =>
     formatLength(length, { unit: options.unit, decimals, rounding: "half-even" });
   const degrees =
-    degreesOfFreedom >= MANY_DEGREES ? "" : ` with ${Math.floor(degreesOfFreedom)} effective degrees of freedom`;
+    degreesOfFreedom >= MANY_DEGREES
+      ? ""
+      : ` with ${Math.floor(degreesOfFreedom)} effective degrees of freedom`;
   const count = readings.length === 1 ? "1 reading" : `${readings.length} readings`;
   const percent = `${Number((coverage.probability * 100).toPrecision(4))} %`;
   return (

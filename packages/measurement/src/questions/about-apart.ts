@@ -1,8 +1,8 @@
 import { createIssue, type Issue } from "@tapewise/outcome";
+import { median } from "@tapewise/statistics";
 import { grubbsTest } from "../grubbs.ts";
 import { measurementIssues } from "../issues.ts";
 import { type QuestionContext, roundedMm, spoken } from "./facts.ts";
-import { median } from "@tapewise/statistics";
 
 /** Significance of Grubbs' test: common practice (ISO 5725-2 calls a value beyond it a straggler). */
 const SIGNIFICANCE = 0.05;

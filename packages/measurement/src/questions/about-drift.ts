@@ -27,7 +27,8 @@ export function questionDrift(context: QuestionContext): readonly Issue[] {
   const drift = slope * (count - 1);
   const residual = Math.max(0, total - slope * cross);
   if (Math.abs(drift) <= usualMm || total === 0) return [];
-  const t = residual === 0 ? Number.POSITIVE_INFINITY : Math.abs(slope) / Math.sqrt(residual / (count - 2) / orders);
+  const t =
+    residual === 0 ? Number.POSITIVE_INFINITY : Math.abs(slope) / Math.sqrt(residual / (count - 2) / orders);
   if (2 * (1 - studentTCdf(t, count - 2)) >= SIGNIFICANCE) return [];
   return [
     createIssue(measurementIssues, "readings-drift", {

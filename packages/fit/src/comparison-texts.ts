@@ -1,0 +1,13 @@
+/** Why one pack stands before another: code and wording, with facts as in `reasonTexts`. */
+export const comparisonTexts = {
+  "likelier-fit": "{chart} is likelier to fit ({chartProbability}) than {other} ({otherProbability}).",
+  "cut-matches": "{chart} and {other} fit about equally well; {chart} is cut for this body.",
+  "adjustable-for-first-pack":
+    "{chart} and {other} fit about equally well; the harness of {chart} can be adjusted, which forgives more in a first pack.",
+  "smaller-misfit":
+    "{chart} and {other} are equally likely to fit; {chart} would be off by less if it does not.",
+  "equal-fit": "{chart} and {other} fit equally well; they stand in order of their names.",
+} as const;
+
+/** A stable code for why one pack stands before another. */
+export type ComparisonCode = keyof typeof comparisonTexts;

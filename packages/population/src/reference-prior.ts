@@ -1,0 +1,84 @@
+import type { DimensionId } from "@tapewise/landmarks";
+import type { Prior } from "@tapewise/measurement";
+import { InvalidArgumentError } from "@tapewise/outcome";
+import { type Millimetres, millimetres } from "@tapewise/units";
+import { menReference, womenReference } from "./data.ts";
+import type { ReferencePopulation } from "./reference-population.ts";
+
+/** Whom a prior is for. */
+export interface ReferencePriorInput {
+  readonly cut: "women" | "men";
+  /** The person's stature; without it the prior is that of the whole cut. */
+  readonly statureMm?: Millimetres;
+}
+
+/**
+ * What the reference survey says of torso length, back-waist length and shoulder breadth, for a cut
+ * and, where it is given, a stature: the conditional normal distribution, mean μ + Σ₁₂ Σ₂₂⁻¹ (s − μₛ)
+ * and covariance Σ₁₁ − Σ₁₂ Σ₂₂⁻¹ Σ₂₁. Stature counts as exact: 2 cm on it moves the torso length by 4 mm.
+ *
+ * Girths are left out on purpose: those of a soldier sample say little of the general public.
+ *
+ * @throws {@link InvalidArgumentError} for a stature that is not above 0 or a cut other than women or men.
+ *
+ * @example
+ * ```ts
+ * import { referencePrior } from "@tapewise/population";
+ * import { millimetres } from "@tapewise/units";
+ * const prior = referencePrior({ cut: "women", statureMm: millimetres(1710) });
+ * prior.dimensions[0]; // => "torso-length"
+ * prior.meanMm[0]?.toFixed(0); // => "417"
+ * ```
+ */
+export function referencePrior(input: ReferencePriorInput): Prior {
+  const population = populationOf(input.cut);
+  const { source, caveat } = population;
+  const wanted = population.dimensions.filter((dimension) => dimension !== "stature");
+  const { statureMm } = input;
+  if (statureMm !== undefined && !(statureMm > 0)) {
+    throw new InvalidArgumentError("statureMm", statureMm, "a stature above 0 mm");
+  }
+  const figures = figuresOf(population);
+  const variance = figures.covariance("stature", "stature");
+  const slope = (dimension: DimensionId) => figures.covariance(dimension, "stature") / variance;
+  const excess = statureMm === undefined ? 0 : statureMm - figures.mean("stature");
+  return {
+    label:
+      statureMm === undefined
+        ? population.label
+        : `${population.label} ${Math.round(millimetres(statureMm) / 10)} cm tall`,
+    source,
+    caveat,
+    dimensions: wanted,
+    meanMm: wanted.map((dimension) => figures.mean(dimension) + slope(dimension) * excess),
+    covarianceMm2: wanted.map((a) =>
+      wanted.map((b) => {
+        const known = statureMm === undefined ? 0 : slope(a) * slope(b) * variance;
+        return figures.covariance(a, b) - known;
+      }),
+    ),
+  };
+}
+
+function populationOf(cut: string): ReferencePopulation {
+  if (cut === "women") return womenReference;
+  if (cut === "men") return menReference;
+  throw new InvalidArgumentError("cut", cut, "women or men");
+}
+
+function figuresOf(population: ReferencePopulation) {
+  const position = (dimension: DimensionId) => {
+    const index = population.dimensions.indexOf(dimension);
+    if (index < 0) throw new InvalidArgumentError("dimension", dimension, "a dimension of the population");
+    return index;
+  };
+  return {
+    mean: (dimension: DimensionId) => population.meanMm[position(dimension)] ?? 0,
+    covariance: (a: DimensionId, b: DimensionId) => {
+      const i = position(a);
+      const j = position(b);
+      const correlation = population.correlation[i]?.[j] ?? 0;
+      return correlation * (population.sdMm[i] ?? 0) * (population.sdMm[j] ?? 0);
+    },
+  };
+}
