@@ -1,7 +1,8 @@
+import { asUnion } from "./as-union.ts";
 import { everything } from "./common-intervals.ts";
 import { betweenCuts, lowerCut, upperCut } from "./cut.ts";
 import type { Interval } from "./interval.ts";
-import { asUnion, type IntervalUnion } from "./interval-union.ts";
+import type { IntervalUnion } from "./interval-union.ts";
 
 /**
  * The numbers that do not belong to a union.

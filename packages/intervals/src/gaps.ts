@@ -1,6 +1,7 @@
+import { asUnion } from "./as-union.ts";
 import { gapBetween } from "./gap-between.ts";
 import type { Interval } from "./interval.ts";
-import { asUnion, type IntervalUnion } from "./interval-union.ts";
+import type { IntervalUnion } from "./interval-union.ts";
 
 /**
  * The holes between the parts of a union, lowest first; what lies below the first part and above the

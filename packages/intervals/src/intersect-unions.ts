@@ -1,7 +1,8 @@
+import { asUnion } from "./as-union.ts";
 import { compareCuts, upperCut } from "./cut.ts";
 import { intersect } from "./intersect.ts";
 import type { Interval } from "./interval.ts";
-import { asUnion, type IntervalUnion } from "./interval-union.ts";
+import type { IntervalUnion } from "./interval-union.ts";
 
 /**
  * The numbers that belong to both unions.

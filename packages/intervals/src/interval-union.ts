@@ -8,8 +8,3 @@ declare const normalised: unique symbol;
  * The type remembers that the list was put in order: make one with `union`.
  */
 export type IntervalUnion = readonly Interval[] & { readonly [normalised]: true };
-
-/** Vouches that a list is in order; only for lists that were built so. */
-export function asUnion(parts: readonly Interval[]): IntervalUnion {
-  return parts as IntervalUnion;
-}

@@ -1,7 +1,8 @@
+import { asUnion } from "./as-union.ts";
 import { compareCuts, lowerCut, upperCut } from "./cut.ts";
 import { hull } from "./hull.ts";
 import type { Interval } from "./interval.ts";
-import { asUnion, type IntervalUnion } from "./interval-union.ts";
+import type { IntervalUnion } from "./interval-union.ts";
 
 /**
  * The numbers that belong to at least one of the intervals. Intervals that overlap or touch become
