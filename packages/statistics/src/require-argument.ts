@@ -44,3 +44,9 @@ export function requireShape(argument: string, value: number): void {
 export function requireNotNegative(argument: string, value: number): void {
   if (!(value >= 0)) throw new InvalidArgumentError(argument, value, "zero or a number above it");
 }
+
+/** Refuses what is not from −1 to 1. */
+export function requireCorrelation(argument: string, value: number): void {
+  if (!(value >= -1 && value <= 1))
+    throw new InvalidArgumentError(argument, value, "a correlation from -1 to 1");
+}
