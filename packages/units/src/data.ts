@@ -27,29 +27,24 @@ export const UNIT_WORDS: Readonly<Record<LengthUnit, readonly string[]>> = {
   ft: ["ft", "fts", "foot", "feet", "'"],
 };
 
-/** Words for units that no length is read from, by what they measure instead. */
+/** Words, in the singular, for units of other kinds. */
 export const OTHER_UNIT_WORDS: Readonly<Record<string, readonly string[]>> = {
-  mass: ["g", "kg", "kgs", "kilo", "kilos", "lb", "lbs", "pound", "pounds", "oz", "ounces", "st", "stone"],
-  volume: ["l", "lt", "ltr", "litre", "litres", "liter", "liters", "ml", "cl", "gal", "gallon", "gallons"],
-  "angle or temperature": ["°", "deg", "degree", "degrees"],
+  mass: ["g", "kg", "kilo", "lb", "pound", "oz", "ounce", "st", "stone"],
+  volume: ["l", "ltr", "litre", "liter", "ml", "cl", "gal", "gallon"],
+  "angle or temperature": ["°", "deg", "degree"],
   proportion: ["%", "percent", "‰"],
-  time: ["s", "sec", "secs", "second", "seconds", "min", "mins", "minute", "minutes", "h", "hr", "hour"],
+  time: ["s", "sec", "second", "min", "minute", "h", "hr", "hour"],
 };
 
-/** Units of length that are not read: no tape for bodies or packs is marked in them. */
+/** Words, in the singular, for units of length that are not read: no tape for bodies is marked in them. */
 export const UNREAD_LENGTH_WORDS: readonly string[] = [
   "km",
   "dm",
   "μm",
   "nm",
   "yd",
-  "yds",
   "yard",
-  "yards",
   "mi",
   "mile",
-  "miles",
-  "mil",
   "hand",
-  "hands",
 ];

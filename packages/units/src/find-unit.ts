@@ -1,6 +1,6 @@
 import { OTHER_UNIT_WORDS, UNIT_WORDS, UNREAD_LENGTH_WORDS } from "./data.ts";
-import type { Problem } from "./issues.ts";
 import { type LengthUnit, lengthUnits } from "./length-unit.ts";
+import type { Problem } from "./problem.ts";
 
 /** The unit that a token of `tokenize` names, or nothing. */
 export function findUnit(word: string): LengthUnit | undefined {
@@ -14,11 +14,13 @@ export function isWord(token: string): boolean {
 
 /** What is wrong with a word that stands where a unit should and names none of ours. */
 export function unitProblem(word: string): Problem {
+  const known = (words: readonly string[]): boolean =>
+    words.includes(word) || words.includes(word.replace(/s$/, ""));
   const units = `${lengthUnits.slice(0, -1).join(", ")} or ${lengthUnits.at(-1)}`;
   for (const [kind, words] of Object.entries(OTHER_UNIT_WORDS)) {
-    if (words.includes(word)) return { code: "length-unit-wrong-kind", facts: { unit: word, kind, units } };
+    if (known(words)) return { code: "length-unit-wrong-kind", facts: { unit: word, kind, units } };
   }
-  if (UNREAD_LENGTH_WORDS.includes(word)) return { code: "length-unit-unread", facts: { unit: word, units } };
+  if (known(UNREAD_LENGTH_WORDS)) return { code: "length-unit-unread", facts: { unit: word, units } };
   return { code: "length-unit-unknown", facts: { unit: word, suggestion: nearestUnit(word) ?? units } };
 }
 

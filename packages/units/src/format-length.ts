@@ -1,10 +1,11 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { decimalMarkOf } from "./decimal-mark.ts";
 import { describeUnit } from "./describe-unit.ts";
+import { divideRounded } from "./divide-rounded.ts";
 import type { LengthUnit } from "./length-unit.ts";
 import type { Millimetres } from "./millimetres.ts";
 import { exactDecimal } from "./ratio.ts";
-import { divideRounded, type RoundingRule } from "./rounding-rule.ts";
+import type { RoundingRule } from "./rounding-rule.ts";
 
 /** A denominator of the fractions on an inch tape. */
 export type InchDenominator = 2 | 4 | 8 | 16 | 32 | 64;

@@ -1,7 +1,7 @@
 import { type IssuePath, type Outcome, success, unwrap } from "@tapewise/outcome";
 import { findUnit, unitProblem } from "./find-unit.ts";
-import { type Problem, problemFailure } from "./issues.ts";
 import type { LengthUnit } from "./length-unit.ts";
+import { type Problem, problemFailure } from "./problem.ts";
 import { readTokens } from "./tokenize.ts";
 
 /** Where a unit's text sits in the caller's data. */

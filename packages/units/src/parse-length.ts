@@ -1,9 +1,9 @@
 import { type IssuePath, type Outcome, success, unwrap } from "@tapewise/outcome";
 import type { DecimalMark } from "./decimal-mark.ts";
 import { describeUnit } from "./describe-unit.ts";
-import { problemFailure } from "./issues.ts";
 import type { LengthUnit } from "./length-unit.ts";
 import { type Millimetres, millimetres } from "./millimetres.ts";
+import { problemFailure } from "./problem.ts";
 import { nearestDouble } from "./ratio.ts";
 import { readMagnitude, refuseAmbiguous } from "./read-magnitude.ts";
 

@@ -1,7 +1,7 @@
 import { type IssuePath, type Outcome, success, unwrap } from "@tapewise/outcome";
 import type { DecimalMark } from "./decimal-mark.ts";
-import { problemFailure } from "./issues.ts";
 import type { LengthUnit } from "./length-unit.ts";
+import { problemFailure } from "./problem.ts";
 import { readMagnitude, refuseAmbiguous } from "./read-magnitude.ts";
 
 /**

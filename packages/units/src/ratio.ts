@@ -1,4 +1,4 @@
-import { divideRounded } from "./rounding-rule.ts";
+import { divideRounded } from "./divide-rounded.ts";
 
 /** An exact number: `n / d` with `d` above zero, not necessarily in lowest terms. */
 export interface Ratio {

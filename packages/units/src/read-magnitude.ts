@@ -1,9 +1,8 @@
-import { InvalidArgumentError } from "@tapewise/outcome";
 import { UNIT_FACTS } from "./data.ts";
 import type { DecimalMark } from "./decimal-mark.ts";
 import { findUnit, isWord, nearestUnit, unitProblem } from "./find-unit.ts";
-import type { Problem } from "./issues.ts";
 import type { LengthUnit } from "./length-unit.ts";
+import type { Problem } from "./problem.ts";
 import { type Quantity, readQuantity } from "./read-quantity.ts";
 import { isNumber, readTokens } from "./tokenize.ts";
 
@@ -13,14 +12,11 @@ export interface ReadMagnitude {
   readonly denominator: bigint;
   readonly unit: LengthUnit | undefined;
   /** The number read without its separator, where that may be what it means. */
-  readonly grouped: string | undefined;
+  readonly grouped?: string | undefined;
 }
 
 /** Reads one number above zero and its unit from a text, or says what is wrong with it. */
 export function readMagnitude(text: unknown, mark?: DecimalMark): ReadMagnitude | Problem {
-  if (mark !== undefined && mark !== "." && mark !== ",") {
-    throw new InvalidArgumentError("decimalMark", mark, "a point or a comma");
-  }
   const tokens = readTokens(text);
   if ("code" in tokens) return tokens;
   if (!tokens.some(isNumber)) return { code: "length-not-a-number" };
@@ -56,12 +52,13 @@ export function readMagnitude(text: unknown, mark?: DecimalMark): ReadMagnitude 
  */
 export function refuseAmbiguous(read: ReadMagnitude, unit: LengthUnit | undefined): ReadMagnitude | Problem {
   if (read.grouped === undefined || (unit !== undefined && unit !== "mm")) return read;
+  // A fourth decimal cannot be part of a thousand, so that both readings offered can be typed.
+  const decimal = `${read.grouped.slice(0, -3)}.${read.grouped.slice(-3)}0`;
   const symbol = unit === undefined ? "" : ` ${unit}`;
-  // Offered without three decimals, so that it can be typed: 1.75 for 1,750 and 1.3750 for 1,375.
-  const decimals = read.grouped.slice(-3);
-  const clear = decimals.endsWith("0") ? decimals.replace(/0{1,2}$/, "") : `${decimals}0`;
-  const decimal = `${read.grouped.slice(0, -3)}.${clear}${symbol}`;
-  return { code: "length-ambiguous-separator", facts: { grouped: read.grouped + symbol, decimal } };
+  return {
+    code: "length-ambiguous-separator",
+    facts: { grouped: read.grouped + symbol, decimal: decimal + symbol },
+  };
 }
 
 /** Beside feet a bare number is inches (5'7), beside metres two bare digits are centimetres (1m75). */

@@ -1,9 +1,10 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { describeUnit } from "./describe-unit.ts";
+import { divideRounded } from "./divide-rounded.ts";
 import type { LengthUnit } from "./length-unit.ts";
 import { type Millimetres, millimetres } from "./millimetres.ts";
 import { exactDecimal, nearestDouble } from "./ratio.ts";
-import { divideRounded, type RoundingRule } from "./rounding-rule.ts";
+import type { RoundingRule } from "./rounding-rule.ts";
 
 /** Equal steps from zero on: `{ to: "in", step: 1 / 8 }` is every eighth of an inch. */
 export interface LengthGrid {

@@ -1,4 +1,4 @@
-import type { Problem } from "./issues.ts";
+import type { Problem } from "./problem.ts";
 
 /** Longer than any length that people write out, `1 foot 6 3/8 inches` with spaces included. */
 const LONGEST = 64;
@@ -20,11 +20,11 @@ export function readTokens(text: unknown): readonly string[] | Problem {
  * of letters, its abbreviation point dropped. Two apostrophes in a row are one mark. Everything else that
  * is not space is a mark of its own. Lower case, plain digits, plain quotes; see {@link plainText}.
  *
- * The work grows in proportion to the text: no alternative of the pattern starts with a character that
- * another one starts with, so none is tried twice.
+ * The work grows in proportion to the text: one character ahead settles which alternative of the pattern
+ * goes on, so none goes back further than that.
  */
 export function tokenize(text: string): readonly string[] {
-  const tokens = plainText(text).match(/\.?\d+(?:[.,]\d+)*|[\p{L}\p{M}]+\.?|''|[^\s]/gu) ?? [];
+  const tokens = plainText(text).match(/\.?\d+(?:[.,]\d+)*|[\p{L}\p{M}]+\.?|''|\S/gu) ?? [];
   return tokens.map((token) => (/^[\p{L}\p{M}]/u.test(token) ? token.replace(".", "") : token));
 }
 
@@ -38,8 +38,8 @@ function plainText(text: string): string {
   if (/^[ -~]*$/.test(text)) return text.toLowerCase();
   let plain = "";
   for (const character of text) plain += plainCharacter(character);
-  // A raised digit starts a numerator or a footnote: it never continues the number before it.
-  return plain.replace(/[⁰¹²³⁴-⁹]+|[₀-₉]+/g, (run) => ` ${run.normalize("NFKC")} `).toLowerCase();
+  // 18³⁄₈ is 18 3/8. A raised digit elsewhere is a footnote or a power, never a digit of the length.
+  return plain.replace(/[⁰¹²³⁴-⁹]+\/(?:[₀-₉]+|\d+)/g, (run) => ` ${run.normalize("NFKC")} `).toLowerCase();
 }
 
 function plainCharacter(character: string): string {
@@ -50,10 +50,9 @@ function plainCharacter(character: string): string {
   if (/[‘’‛′ʹʼˊ´]/.test(character)) return "'";
   if (/[“”‟„″ʺ˝〃]/.test(character)) return '"';
   if (/[º˚]/.test(character)) return "°";
-  if (/[⁰¹²³⁴-⁹₀-₉]/.test(character)) return character;
   const plain = character.normalize("NFKC");
   // A fraction in one character stands alone: 18⅜ is not 183/8.
   if (plain.includes("⁄")) return ` ${plain.replace("⁄", "/")} `;
-  // Circled, bold or bracketed digits are rather list marks than digits of a length; full-width ones are digits.
+  // Digits of the full width are digits; circled, raised and bracketed ones mean something else.
   return /\d/.test(plain) && !/[０-９]/.test(character) ? character : plain;
 }
