@@ -9,7 +9,7 @@ export function explainNext(circumstances: Circumstances): readonly PlainReason<
   for (const question of questions) {
     steps.push({
       code: "check-reading",
-      facts: { dimension: String(question.facts.dimension ?? ""), question: question.message },
+      facts: { dimension: String(question.path.at(-1)), question: question.message },
     });
   }
   if (look !== undefined) {

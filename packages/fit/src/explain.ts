@@ -1,3 +1,4 @@
+import type { ChartDimension } from "@tapewise/charts";
 import type { Circumstances } from "./circumstances.ts";
 import { explainChart } from "./explain-chart.ts";
 import { explainNext } from "./explain-next.ts";
@@ -29,7 +30,7 @@ function write<Code extends string>(
 ): Reason<Code> {
   const spoken = Object.entries(reason.facts).map(([name, value]) => [
     name,
-    NAMES_DIMENSION.has(name) && typeof value === "string" ? speakDimension(value) : value,
+    NAMES_DIMENSION.has(name) && typeof value === "string" ? speakDimension(value as ChartDimension) : value,
   ]);
   const written = writeReason(texts, reason.code, Object.fromEntries(spoken), unit);
   return { ...written, facts: reason.facts };

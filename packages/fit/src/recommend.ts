@@ -1,4 +1,4 @@
-import type { SizeChart } from "@tapewise/charts";
+import type { ChartDimension, SizeChart } from "@tapewise/charts";
 import { createIssue, failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { formBeliefs } from "./belief.ts";
 import { explain } from "./explain.ts";
@@ -147,7 +147,7 @@ function checkPerson(person: Person, chart: SizeChart): readonly Issue[] {
   return issues;
 }
 
-function notJudged(chart: SizeChart, charted: readonly string[], person: Person): Issue {
+function notJudged(chart: SizeChart, charted: readonly ChartDimension[], person: Person): Issue {
   return createIssue(fitIssues, "chart-not-judged", {
     path: ["estimates"],
     received: person.estimates.map((estimate) => estimate.dimension).join(", "),

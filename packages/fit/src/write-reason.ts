@@ -1,3 +1,5 @@
+import type { ChartDimension } from "@tapewise/charts";
+import { dimensionName } from "@tapewise/landmarks";
 import { type Facts, fillTemplate } from "@tapewise/outcome";
 import { formatLength, millimetres } from "@tapewise/units";
 import type { Reason } from "./reason.ts";
@@ -52,6 +54,6 @@ export function writePercent(probability: number): string {
 }
 
 /** A dimension as it is read aloud. */
-export function speakDimension(dimension: string): string {
-  return dimension === "unstated-hip-girth" ? "hip girth" : dimension.replaceAll("-", " ");
+export function speakDimension(dimension: ChartDimension): string {
+  return dimension === "unstated-hip-girth" ? "hip girth" : dimensionName(dimension);
 }

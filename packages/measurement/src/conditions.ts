@@ -1,9 +1,15 @@
-import type { Measurer, Tool } from "@tapewise/landmarks";
+import type { MeasuredBy, Tool } from "@tapewise/landmarks";
+
+/** Every tool that a reading can be taken with. */
+export const tools: readonly Tool[] = ["tape", "cord-and-ruler", "short-rule"];
+
+/** Everybody who may hold it. */
+export const measurers: readonly MeasuredBy[] = ["self", "helper"];
 
 /** How readings were taken. What is left out is assumed, and the estimate says so. */
 export interface Conditions {
   readonly tool?: Tool;
-  readonly measuredBy?: Measurer;
+  readonly measuredBy?: MeasuredBy;
   /** Whether the bones were found anew before every reading, so that a slip in finding them averages out. */
   readonly landmarksFoundAfresh?: boolean;
   /** Length of the rule in mm, for the tool `short-rule`. */
@@ -13,7 +19,7 @@ export interface Conditions {
 /** Conditions with nothing left out, and the names of those that had to be assumed. */
 export interface KnownConditions {
   readonly tool: Tool;
-  readonly measuredBy: Measurer;
+  readonly measuredBy: MeasuredBy;
   readonly landmarksFoundAfresh: boolean;
   readonly ruleLengthMm: number;
   readonly assumed: readonly ("tool" | "measured-by" | "landmarks-found-afresh")[];

@@ -1,4 +1,4 @@
-import type { DimensionKind, Measurer, Tool } from "@tapewise/landmarks";
+import type { DimensionKind, MeasuredBy, Tool } from "@tapewise/landmarks";
 import type { Basis } from "./estimate.ts";
 
 /** What is taken for granted about how somebody reads one kind of dimension. Standard deviations in mm. */
@@ -23,7 +23,7 @@ export interface ToolError {
 
 /** Every figure that an estimate leans on when no error is stated. Replace it whole or in part. */
 export interface ErrorDefaults {
-  readonly hands: Readonly<Record<DimensionKind, Readonly<Record<Measurer, HandError>>>>;
+  readonly hands: Readonly<Record<DimensionKind, Readonly<Record<MeasuredBy, HandError>>>>;
   readonly tools: Readonly<Record<Tool, ToolError>>;
   /** Degrees of freedom that each figure above is worth: ν = ½ (relative doubt)⁻² (GUM G.4.2). */
   readonly degreesOfFreedom: number;

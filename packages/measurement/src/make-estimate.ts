@@ -1,4 +1,4 @@
-import { type DimensionId, dimensionKind, measurers, tools } from "@tapewise/landmarks";
+import { type DimensionId, dimensionKind, dimensionName } from "@tapewise/landmarks";
 import {
   createIssue,
   failure,
@@ -12,14 +12,13 @@ import {
 } from "@tapewise/outcome";
 import { studentTQuantile, summarise } from "@tapewise/statistics";
 import { type LengthReading, millimetres } from "@tapewise/units";
-import { assumeConditions, type Conditions } from "./conditions.ts";
+import { assumeConditions, type Conditions, measurers, tools } from "./conditions.ts";
 import { errorDefaults } from "./data.ts";
 import { budgetFor, methodFromDefaults, methodFromStatement } from "./error-budget.ts";
 import type { ErrorDefaults } from "./error-defaults.ts";
 import type { Estimate } from "./estimate.ts";
 import { measurementIssues } from "./issues.ts";
 import { questionReadings } from "./question-readings.ts";
-import { spoken } from "./questions/facts.ts";
 import type { StatedError } from "./stated-error.ts";
 
 /** Readings of one dimension and what is known of how they were taken. */
@@ -133,7 +132,7 @@ function finestSteps(readings: readonly LengthReading[]): readonly number[] {
 function checkInput(input: EstimateInput, path: IssuePath): readonly Issue[] {
   const issues: Issue[] = [];
   if (input.readings.length === 0) {
-    const facts = { dimension: spoken(input.dimension) };
+    const facts = { dimension: dimensionName(input.dimension) };
     issues.push(
       createIssue(measurementIssues, "readings-missing", { path, received: input.readings, facts }),
     );

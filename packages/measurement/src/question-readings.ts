@@ -1,3 +1,4 @@
+import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { measurementIssues } from "./issues.ts";
 import { questionApart } from "./questions/about-apart.ts";
@@ -5,7 +6,7 @@ import { questionAlike, questionDigits } from "./questions/about-digits.ts";
 import { questionDrift } from "./questions/about-drift.ts";
 import { questionScatter } from "./questions/about-scatter.ts";
 import { questionMixedUnits, questionPlausibility } from "./questions/about-units.ts";
-import { type QuestionContext, spoken } from "./questions/facts.ts";
+import type { QuestionContext } from "./questions/facts.ts";
 
 /** What there is to ask about a set of readings, and the step that they turn out to be rounded to. */
 export interface ReadingQuestions {
@@ -24,7 +25,7 @@ export function questionReadings(context: QuestionContext): ReadingQuestions {
           createIssue(measurementIssues, "reading-alone", {
             path: context.path,
             received: context.readings[0]?.text,
-            facts: { dimension: spoken(context.dimension) },
+            facts: { dimension: dimensionName(context.dimension) },
           }),
         ]
       : [];

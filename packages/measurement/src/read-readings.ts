@@ -1,4 +1,4 @@
-import type { DimensionId } from "@tapewise/landmarks";
+import { type DimensionId, dimensionName } from "@tapewise/landmarks";
 import {
   createIssue,
   failure,
@@ -10,7 +10,6 @@ import {
 } from "@tapewise/outcome";
 import { type LengthReading, type LengthUnit, safeParseLength } from "@tapewise/units";
 import { measurementIssues } from "./issues.ts";
-import { spoken } from "./questions/facts.ts";
 
 /** How a list of readings is read. */
 export interface ReadReadingsOptions {
@@ -40,7 +39,7 @@ export function safeReadReadings(
   options: ReadReadingsOptions = {},
 ): Outcome<readonly LengthReading[]> {
   const path = options.path ?? [];
-  const facts = { dimension: spoken(dimension) };
+  const facts = { dimension: dimensionName(dimension) };
   if (!Array.isArray(texts)) {
     return failure([createIssue(measurementIssues, "readings-not-a-list", { path, received: texts, facts })]);
   }

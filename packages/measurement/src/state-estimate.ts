@@ -1,3 +1,4 @@
+import { dimensionName } from "@tapewise/landmarks";
 import { formatLength, type Millimetres, millimetres } from "@tapewise/units";
 import type { Estimate } from "./estimate.ts";
 
@@ -36,7 +37,7 @@ export function stateEstimate(estimate: Estimate, options: StatementOptions): st
   const count = readings.length === 1 ? "1 reading" : `${readings.length} readings`;
   const percent = `${Number((coverage.probability * 100).toPrecision(4))} %`;
   return (
-    `${estimate.dimension.replaceAll("-", " ")} ${write(estimate.mm)} from ${count}, ` +
+    `${dimensionName(estimate.dimension)} ${write(estimate.mm)} from ${count}, ` +
     `standard uncertainty ${write(millimetres(estimate.uncertaintyMm))}${degrees}; ` +
     `${percent} interval ${write(millimetres(coverage.lowerMm))} to ${write(millimetres(coverage.upperMm))} ` +
     `(k = ${coverage.factor.toFixed(2)})`

@@ -9,6 +9,7 @@ export { fQuantile } from "./f-quantile.ts";
 export { fUpperTail } from "./f-upper-tail.ts";
 export { incompleteBeta } from "./incomplete-beta.ts";
 export { incompleteGamma } from "./incomplete-gamma.ts";
+export { integrateFromZero } from "./integrate.ts";
 export { logGamma } from "./log-gamma.ts";
 export { median } from "./median.ts";
 export { mergeMoments } from "./merge-moments.ts";

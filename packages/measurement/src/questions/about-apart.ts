@@ -1,8 +1,9 @@
+import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { median } from "@tapewise/statistics";
 import { grubbsTest } from "../grubbs.ts";
 import { measurementIssues } from "../issues.ts";
-import { type QuestionContext, roundedMm, spoken } from "./facts.ts";
+import { type QuestionContext, roundedMm } from "./facts.ts";
 
 /** Significance of Grubbs' test: common practice (ISO 5725-2 calls a value beyond it a straggler). */
 const SIGNIFICANCE = 0.05;
@@ -32,7 +33,7 @@ export function questionApart(context: QuestionContext): readonly Issue[] {
         path: [...context.path, index],
         received: reading.text,
         facts: {
-          dimension: spoken(context.dimension),
+          dimension: dimensionName(context.dimension),
           readingMm: roundedMm(reading.mm),
           middleMm: roundedMm(middle),
           differenceMm: roundedMm(difference),

@@ -1,6 +1,7 @@
+import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { measurementIssues } from "../issues.ts";
-import { type QuestionContext, spoken } from "./facts.ts";
+import type { QuestionContext } from "./facts.ts";
 
 /** Steps that people round to by habit, the coarsest first: mm, and how they are called. */
 const HABITS: readonly { readonly stepMm: number; readonly name: string }[] = [
@@ -38,7 +39,7 @@ export function questionDigits(context: QuestionContext): DigitFinding {
       path,
       received: readings.map((reading) => reading.text).join(", "),
       facts: {
-        dimension: spoken(dimension),
+        dimension: dimensionName(dimension),
         count: readings.length,
         coarse: habit.name,
         coarseMm: habit.stepMm,
@@ -69,7 +70,7 @@ export function questionAlike(context: QuestionContext): readonly Issue[] {
     createIssue(measurementIssues, "readings-too-alike", {
       path,
       received: readings[0]?.text,
-      facts: { dimension: spoken(dimension), count },
+      facts: { dimension: dimensionName(dimension), count },
     }),
   ];
 }

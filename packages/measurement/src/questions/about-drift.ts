@@ -1,7 +1,8 @@
+import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { studentTCdf, summarise } from "@tapewise/statistics";
 import { measurementIssues } from "../issues.ts";
-import { type QuestionContext, roundedMm, spoken } from "./facts.ts";
+import { type QuestionContext, roundedMm } from "./facts.ts";
 
 const SIGNIFICANCE = 0.01;
 
@@ -34,7 +35,7 @@ export function questionDrift(context: QuestionContext): readonly Issue[] {
     createIssue(measurementIssues, "readings-drift", {
       path,
       received: values.map((value) => roundedMm(value)).join(", "),
-      facts: { dimension: spoken(dimension), driftMm: roundedMm(drift) },
+      facts: { dimension: dimensionName(dimension), driftMm: roundedMm(drift) },
     }),
   ];
 }

@@ -1,7 +1,8 @@
+import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { chiSquareCdf, summarise } from "@tapewise/statistics";
 import { measurementIssues } from "../issues.ts";
-import { type QuestionContext, roundedMm, spoken } from "./facts.ts";
+import { type QuestionContext, roundedMm } from "./facts.ts";
 
 const SIGNIFICANCE = 0.01;
 
@@ -21,7 +22,7 @@ export function questionScatter(context: QuestionContext): readonly Issue[] {
     createIssue(measurementIssues, "readings-scatter", {
       path,
       received: readings.map((reading) => reading.text).join(", "),
-      facts: { dimension: spoken(dimension), sampleMm: roundedMm(sd), usualMm: roundedMm(usualMm) },
+      facts: { dimension: dimensionName(dimension), sampleMm: roundedMm(sd), usualMm: roundedMm(usualMm) },
     }),
   ];
 }

@@ -1,8 +1,9 @@
-import { plausibleLimits } from "@tapewise/landmarks";
+import { contains } from "@tapewise/intervals";
+import { dimensionName, plausibleLimits } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { fromMillimetres, type LengthReading, type LengthUnit, toMillimetres } from "@tapewise/units";
 import { measurementIssues } from "../issues.ts";
-import { type QuestionContext, spoken } from "./facts.ts";
+import type { QuestionContext } from "./facts.ts";
 
 const INCH_UNITS: readonly LengthUnit[] = ["in", "ft"];
 
@@ -15,7 +16,7 @@ export function questionMixedUnits(context: QuestionContext): readonly Issue[] {
     createIssue(measurementIssues, "readings-mixed-units", {
       path,
       received: readings.map((reading) => reading.text).join(", "),
-      facts: { dimension: spoken(dimension) },
+      facts: { dimension: dimensionName(dimension) },
     }),
   ];
 }
@@ -25,12 +26,13 @@ export function questionMixedUnits(context: QuestionContext): readonly Issue[] {
  * another unit, the question names it; the reading stays as it is.
  */
 export function questionPlausibility(context: QuestionContext): readonly Issue[] {
-  const limits = plausibleLimits(context.dimension);
-  const isPlausible = (lengthMm: number) => lengthMm >= limits.lowestMm && lengthMm <= limits.highestMm;
+  // The wider limits: a child's short back is no slip.
+  const limits = plausibleLimits(context.dimension, "child");
+  const isPlausible = (lengthMm: number) => contains(limits, lengthMm);
   return context.readings.flatMap((reading, index) => {
     if (isPlausible(reading.mm)) return [];
     const path = [...context.path, index];
-    const dimension = spoken(context.dimension);
+    const dimension = dimensionName(context.dimension);
     const other = otherUnit(reading, isPlausible);
     if (other !== undefined) {
       return [
@@ -45,7 +47,7 @@ export function questionPlausibility(context: QuestionContext): readonly Issue[]
       createIssue(measurementIssues, "reading-implausible", {
         path,
         received: reading.text,
-        facts: { dimension, lowestMm: limits.lowestMm, highestMm: limits.highestMm },
+        facts: { dimension, lowestMm: limits.from, highestMm: limits.to },
       }),
     ];
   });

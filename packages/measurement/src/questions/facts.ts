@@ -13,11 +13,6 @@ export interface QuestionContext {
   readonly stepMm: number;
 }
 
-/** A dimension's id as it is read aloud: "torso length". */
-export function spoken(dimension: DimensionId): string {
-  return dimension.replaceAll("-", " ");
-}
-
 /** A length in mm as a fact: at most one decimal, so that a sentence stays readable. */
 export function roundedMm(lengthMm: number): number {
   return Math.round(lengthMm * 10) / 10;

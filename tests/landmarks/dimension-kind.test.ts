@@ -1,0 +1,11 @@
+import { type DimensionId, dimension, dimensionIds, dimensionKind } from "@tapewise/landmarks";
+import { InvalidArgumentError } from "@tapewise/outcome";
+import { expect, test } from "vitest";
+
+test.each(dimensionIds)("%s has the kind that its guide states", (id) => {
+  expect(dimensionKind(id)).toBe(dimension(id).kind);
+});
+
+test("an unknown dimension is a programmer's mistake", () => {
+  expect(() => dimensionKind("arm-span" as DimensionId)).toThrow(InvalidArgumentError);
+});
