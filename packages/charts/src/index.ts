@@ -1,11 +1,22 @@
-export type {
-  BeltSize,
-  ChartDimension,
-  Cut,
-  HarnessKind,
-  Size,
-  SizeChart,
-  SizeRange,
-  SizeRanges,
-  SwappablePart,
+export type { ChartDefaults, ChartFormat, ChartOptions, ParseChartOptions } from "./chart-options.ts";
+export { inferNominalIntervals } from "./infer-nominal-intervals.ts";
+export { chartsIssues } from "./issues.ts";
+export { parseChart, safeParseChart } from "./parse-chart.ts";
+export { safeChartFromData } from "./safe-chart-from-data.ts";
+export { safeParseChartCsv } from "./safe-parse-chart-csv.ts";
+export { safeParseChartJson } from "./safe-parse-chart-json.ts";
+export {
+  type BeltSize,
+  type ChartDimension,
+  type Cut,
+  chartDimensions,
+  cuts,
+  type HarnessKind,
+  harnessKinds,
+  type Size,
+  type SizeChart,
+  type SizeRange,
+  type SizeRanges,
+  type SwappablePart,
+  swappableParts,
 } from "./size-chart.ts";

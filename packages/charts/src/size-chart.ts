@@ -1,15 +1,27 @@
 import type { Interval } from "@tapewise/intervals";
-import type { DimensionId } from "@tapewise/landmarks";
+import { type DimensionId, dimensionIds } from "@tapewise/landmarks";
 import type { Millimetres } from "@tapewise/units";
 
+/** Every {@link Cut}. */
+export const cuts = ["women", "men", "unisex", "youth"] as const;
+
 /** Whom a pack is cut for. A chart that does not say is left without a cut, never taken as unisex. */
-export type Cut = "women" | "men" | "unisex" | "youth";
+export type Cut = (typeof cuts)[number];
+
+/** Every {@link HarnessKind}. */
+export const harnessKinds = ["adjustable", "fixed"] as const;
 
 /** Whether the length of the back system can be set (`adjustable`) or comes with the size (`fixed`). */
-export type HarnessKind = "adjustable" | "fixed";
+export type HarnessKind = (typeof harnessKinds)[number];
+
+/** Every {@link SwappablePart}. */
+export const swappableParts = ["hip-belt", "harness"] as const;
 
 /** A part of the pack that can be had in another size than the pack itself. */
-export type SwappablePart = "hip-belt" | "harness";
+export type SwappablePart = (typeof swappableParts)[number];
+
+/** Every {@link ChartDimension}. */
+export const chartDimensions: readonly ChartDimension[] = [...dimensionIds, "unstated-hip-girth"];
 
 /**
  * What a column of a chart measures. `unstated-hip-girth` stands for a chart that says "hip" without
