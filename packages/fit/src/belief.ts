@@ -117,6 +117,9 @@ function correlationOf(joint: Joint | undefined, first: DimensionId, second: Dim
   return scale > 0 ? Math.max(-1, Math.min(1, at(at(joint.covariance, i), j) / scale)) : 0;
 }
 
+/** How far two mirrored covariances may differ by rounding, as a part of the largest possible one. */
+const ROUNDING = 1e-9;
+
 function checkPrior(prior: Prior): void {
   const size = prior.dimensions.length;
   const isSquare =
@@ -139,7 +142,8 @@ function checkPrior(prior: Prior): void {
     for (let j = 0; j < i; j += 1) {
       const value = at(at(prior.covarianceMm2, i), j);
       const bound = Math.sqrt(variance * at(at(prior.covarianceMm2, j), j));
-      if (value !== at(at(prior.covarianceMm2, j), i) || !(Math.abs(value) < bound)) {
+      const isSymmetric = Math.abs(value - at(at(prior.covarianceMm2, j), i)) <= ROUNDING * bound;
+      if (!isSymmetric || !(Math.abs(value) < bound)) {
         throw new InvalidArgumentError("prior.covarianceMm2", value, "a symmetric positive-definite matrix");
       }
     }

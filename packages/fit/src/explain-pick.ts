@@ -1,5 +1,5 @@
-import type { Interval } from "@tapewise/intervals";
 import type { Circumstances } from "./circumstances.ts";
+import type { JudgedDimension } from "./judged-dimensions.ts";
 import type { SizeFit } from "./recommendation.ts";
 import type { PlainReason } from "./settle.ts";
 
@@ -11,21 +11,31 @@ export function explainPick(circumstances: Circumstances): readonly PlainReason[
     { code: "most-probable", facts: { size: pick.size, fitProbability: pick.probability } },
   ];
   for (const reason of settled.reasons) {
-    const main = judged[0];
-    const interval = main === undefined ? undefined : intervalOf(pick, main.charted);
     if (reason.code !== "room-on-both-sides") reasons.push(reason);
-    else if (main !== undefined && interval !== undefined)
-      reasons.push(...withRoom(reason, interval, main.belief.meanMm));
+    else if (other !== undefined) reasons.push(...withRoom(reason, pick, other, judged[0]));
   }
   return [...reasons, ...explainMisfit(circumstances), ...explainCapacity(pick, other, circumstances)];
 }
 
-function withRoom(reason: PlainReason, interval: Interval, meanMm: number): readonly PlainReason[] {
-  const belowMm = meanMm - interval.from;
-  const aboveMm = interval.to - meanMm;
-  // An open end has no room that could be told, and a mean outside the interval has none.
-  if (!Number.isFinite(belowMm) || !Number.isFinite(aboveMm) || belowMm < 0 || aboveMm < 0) return [];
-  return [{ ...reason, facts: { ...reason.facts, belowMm, aboveMm } }];
+/** The reason with its figures; nothing where the expected length lies in only one of the two, or no end is near. */
+function withRoom(
+  reason: PlainReason,
+  pick: SizeFit,
+  other: SizeFit,
+  main: JudgedDimension | undefined,
+): readonly PlainReason[] {
+  if (main === undefined) return [];
+  const roomMm = roomIn(pick, main);
+  const otherRoomMm = roomIn(other, main);
+  if (!(otherRoomMm >= 0 && roomMm > otherRoomMm && Number.isFinite(roomMm))) return [];
+  return [{ ...reason, facts: { ...reason.facts, dimension: main.charted, roomMm, otherRoomMm } }];
+}
+
+/** Distance from the expected length to the nearer end, in mm; negative outside, infinite without an end. */
+function roomIn(fit: SizeFit, { charted, belief }: JudgedDimension): number {
+  const interval = fit.dimensions.find((one) => one.dimension === charted)?.range.interval;
+  if (interval === undefined) return Number.POSITIVE_INFINITY;
+  return Math.min(belief.meanMm - interval.from, interval.to - belief.meanMm);
 }
 
 function explainMisfit({ settled, plain, judged }: Circumstances): readonly PlainReason[] {
@@ -66,10 +76,6 @@ function explainCapacity(
   return [
     { code: "capacity-differs", facts: { size: pick.size, other: other.size, sizeLitres, otherLitres } },
   ];
-}
-
-function intervalOf(fit: SizeFit, dimension: string): Interval | undefined {
-  return fit.dimensions.find((one) => one.dimension === dimension)?.range.interval;
 }
 
 function dimensionProbability(fit: SizeFit, dimension: string): number | undefined {

@@ -29,8 +29,7 @@ export function planLook(
   judged: readonly JudgedDimension[],
   policy: FitPolicy,
 ): Look | undefined {
-  // No look can raise the chance of the pick by more than what it lacks.
-  if (1 - pick.probability < policy.worthwhileGain) return undefined;
+  if (pick.probability >= policy.sureProbability) return undefined;
   const looks = judged
     .flatMap((dimension) => looksAt(dimension, fits, pick, policy))
     .filter((look) => look.changeProbability >= policy.changeProbability)

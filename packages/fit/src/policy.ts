@@ -4,6 +4,8 @@ export interface FitPolicy {
   readonly fitProbability: number;
   /** The most fit probability that a reason of build or of adjustability may cost. */
   readonly tieLoss: number;
+  /** From this probability on a pick counts as sure, and no further reading is asked for. */
+  readonly sureProbability: number;
   /** "Measure again" needs at least this chance that further readings change the pick. */
   readonly changeProbability: number;
   /** "Measure again" needs at least this expected rise in the probability of the right size. */
@@ -22,6 +24,7 @@ export interface FitPolicy {
  */
 export const defaultPolicy: FitPolicy = {
   fitProbability: 0.5,
+  sureProbability: 0.9,
   tieLoss: 0.05,
   changeProbability: 0.15,
   worthwhileGain: 0.03,

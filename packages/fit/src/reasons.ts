@@ -5,7 +5,7 @@
 export const reasonTexts = {
   "most-probable": "{size} has the best chance to fit: {fitProbability}.",
   "room-on-both-sides":
-    "{size} and {other} both fit. {size} leaves more room: {belowMm} to its lower end and {aboveMm} to its upper end.",
+    "{size} and {other} both take this {dimension}; {size} leaves {roomMm} to its nearer end, {other} only {otherRoomMm}.",
   "hip-belt-decides":
     "The torso length alone does not settle it between {size} and {other}; the {dimension} does: it fits {size} with {sizeProbability}, {other} with {otherProbability}.",
   "build-takes-longer":

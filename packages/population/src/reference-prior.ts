@@ -78,7 +78,8 @@ function figuresOf(population: ReferencePopulation) {
       const i = position(a);
       const j = position(b);
       const correlation = population.correlation[i]?.[j] ?? 0;
-      return correlation * (population.sdMm[i] ?? 0) * (population.sdMm[j] ?? 0);
+      // The two deviations first, so that the matrix is symmetric to the last bit.
+      return correlation * ((population.sdMm[i] ?? 0) * (population.sdMm[j] ?? 0));
     },
   };
 }
