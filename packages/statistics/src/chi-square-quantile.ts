@@ -11,8 +11,8 @@ import { solveInLogs } from "./solve-in-logs.ts";
  * Newton's method on the distribution, from the approximation of Wilson and Hilferty (1931) or, near zero,
  * from the leading term.
  *
- * @throws {@link InvalidArgumentError} when `p` is not a probability from 0 to 1 or `df` is not above zero
- * and at most 10¹⁰.
+ * @throws {@link InvalidArgumentError} when `p` is not a probability from 0 to 1 or `df` is not from
+ * 10⁻¹⁰ to 10¹⁰.
  *
  * @example
  * ```ts

@@ -5,7 +5,7 @@ import { requireNotNegative, requireShape } from "./require-argument.ts";
  * P(X > x) for the chi-square distribution with `df` degrees of freedom, accurate relative to itself
  * however small it is.
  *
- * @throws {@link InvalidArgumentError} when `x` is below zero or `df` is not above zero and at most 10¹⁰.
+ * @throws {@link InvalidArgumentError} when `x` is below zero or `df` is not from 10⁻¹⁰ to 10¹⁰.
  *
  * @example
  * ```ts

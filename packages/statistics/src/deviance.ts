@@ -5,7 +5,7 @@
 export function deviance(x: number, m: number): number {
   if (x === 0) return m;
   const difference = x - m;
-  if (Math.abs(difference) >= 0.1 * (x + m)) return x * Math.log(x / m) - difference;
+  if (Math.abs(difference) >= 0.1 * (x + m)) return x * logRatio(x, m) - difference;
   const v = difference / (x + m);
   const square = v * v;
   let sum = difference * v;
@@ -16,4 +16,10 @@ export function deviance(x: number, m: number): number {
     if (next === sum) return sum;
     sum = next;
   }
+}
+
+/** ln(x / m), also where the quotient is too small or too large for a double. */
+function logRatio(x: number, m: number): number {
+  const ratio = x / m;
+  return ratio > 0 && ratio < Number.POSITIVE_INFINITY ? Math.log(ratio) : Math.log(x) - Math.log(m);
 }

@@ -1,4 +1,4 @@
-import { betaSlope, betaTail } from "./beta-kernel.ts";
+import { betaSlope, betaTail, fromOdds } from "./beta-kernel.ts";
 import { normalQuantile } from "./normal-quantile.ts";
 import { requireProbability, requireShape } from "./require-argument.ts";
 import { solveInLogs } from "./solve-in-logs.ts";
@@ -10,7 +10,7 @@ import { solveInLogs } from "./solve-in-logs.ts";
  * Newton's method on the distribution, from Fisher's normal approximation of ½ ln F.
  *
  * @throws {@link InvalidArgumentError} when `p` is not a probability from 0 to 1, or `df1` or `df2` is not
- * above zero and at most 10¹⁰.
+ * from 10⁻¹⁰ to 10¹⁰.
  *
  * @example
  * ```ts
@@ -28,13 +28,15 @@ export function fQuantile(p: number, df1: number, df2: number): number {
   const a = df1 / 2;
   const b = df2 / 2;
   const upper = p > 0.5;
-  // In the odds r = df1 F / df2 the beta variable is r / (1 + r) and its complement 1 / (1 + r).
+  // Solved for the odds r = df1 F / df2 of the beta variable.
   const odds = solveInLogs(
     {
       rising: !upper,
-      probability: (r) =>
-        upper ? betaTail(1 / (1 + r), 1 / (1 + 1 / r), b, a) : betaTail(1 / (1 + 1 / r), 1 / (1 + r), a, b),
-      slope: (r) => betaSlope(1 / (1 + 1 / r), 1 / (1 + r), a, b),
+      probability: (r) => {
+        const [x, y] = fromOdds(r);
+        return upper ? betaTail(y, x, b, a) : betaTail(x, y, a, b);
+      },
+      slope: (r) => betaSlope(...fromOdds(r), a, b),
     },
     upper ? 1 - p : p,
     Math.log(df1 / df2) + 1 / df2 - 1 / df1 + normalQuantile(p) * Math.sqrt(2 / df1 + 2 / df2),

@@ -1,12 +1,12 @@
-import { betaTail } from "./beta-kernel.ts";
+import { betaTail, fromOdds } from "./beta-kernel.ts";
 import { requireNotNegative, requireShape } from "./require-argument.ts";
 
 /**
  * P(F > x) for the F distribution with `df1` and `df2` degrees of freedom, accurate relative to itself
  * however small it is.
  *
- * @throws {@link InvalidArgumentError} when `x` is below zero, or `df1` or `df2` is not above zero and at
- * most 10¹⁰.
+ * @throws {@link InvalidArgumentError} when `x` is below zero, or `df1` or `df2` is not from
+ * 10⁻¹⁰ to 10¹⁰.
  *
  * @example
  * ```ts
@@ -19,7 +19,6 @@ export function fUpperTail(x: number, df1: number, df2: number): number {
   requireNotNegative("x", x);
   requireShape("df1", df1);
   requireShape("df2", df2);
-  if (x === Number.POSITIVE_INFINITY) return 0;
-  const ratio = (df1 / df2) * x;
-  return betaTail(1 / (1 + ratio), 1 / (1 + 1 / ratio), df2 / 2, df1 / 2);
+  const [below, above] = fromOdds((df1 / df2) * x);
+  return betaTail(above, below, df2 / 2, df1 / 2);
 }

@@ -19,11 +19,12 @@ export function gammaSlope(a: number, x: number): number {
 export function gammaTail(a: number, x: number, upper: boolean): number {
   if (x === 0) return upper ? 1 : 0;
   if (x === Number.POSITIVE_INFINITY) return upper ? 0 : 1;
+  // Rounding may carry a share that is nearly whole a little past one.
   if (x < a + 1) {
-    const lower = gammaSlope(a, x) * lowerSeries(a, x);
+    const lower = Math.min(gammaSlope(a, x) * lowerSeries(a, x), 1);
     return upper ? 1 - lower : lower;
   }
-  const tail = gammaSlope(a, x) * upperFraction(a, x);
+  const tail = Math.min(gammaSlope(a, x) * upperFraction(a, x), 1);
   return upper ? tail : 1 - tail;
 }
 

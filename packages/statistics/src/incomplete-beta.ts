@@ -5,8 +5,8 @@ import { requireProbability, requireShape } from "./require-argument.ts";
  * The regularised incomplete beta function Iₓ(a, b): the share of a beta distribution below `x`.
  * Continued fraction (DLMF 8.17.22).
  *
- * @throws {@link InvalidArgumentError} when `x` is not from 0 to 1, or `a` or `b` is not above zero and at
- * most 10¹⁰.
+ * @throws {@link InvalidArgumentError} when `x` is not from 0 to 1, or `a` or `b` is not from
+ * 10⁻¹⁰ to 10¹⁰.
  *
  * @example
  * ```ts

@@ -5,7 +5,7 @@ import { requireNotNegative, requireShape } from "./require-argument.ts";
  * The regularised lower incomplete gamma function P(a, x): the share of a gamma distribution of shape `a`
  * and scale 1 below `x`. Series (DLMF 8.11.4) and continued fraction (DLMF 8.9.2).
  *
- * @throws {@link InvalidArgumentError} when `a` is not above zero and at most 10¹⁰, or `x` is below zero.
+ * @throws {@link InvalidArgumentError} when `a` is not from 10⁻¹⁰ to 10¹⁰, or `x` is below zero.
  *
  * @example
  * ```ts

@@ -13,7 +13,7 @@ import { requireOrdered } from "./require-argument.ts";
  * import { normalIntervalProbability } from "@tapewise/statistics";
  * normalIntervalProbability(-Infinity, 0); // => 0.5
  * normalIntervalProbability(-1, 1).toFixed(6); // => "0.682689"
- * normalIntervalProbability(8, 9).toPrecision(4); // => "6.219e-16"
+ * normalIntervalProbability(8, 9).toPrecision(4); // => "6.220e-16"
  * ```
  */
 export function normalIntervalProbability(a: number, b: number): number {

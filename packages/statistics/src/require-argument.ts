@@ -25,18 +25,19 @@ export function requireOrdered(lowerName: string, lower: number, upperName: stri
   if (lower > upper) throw new InvalidArgumentError(upperName, upper, `at least ${lowerName} (${lower})`);
 }
 
-/** Refuses what is not above zero; `Infinity` passes. */
-export function requirePositive(argument: string, value: number): void {
-  if (!(value > 0)) throw new InvalidArgumentError(argument, value, "a number above zero");
+/** The least and the greatest degrees of freedom and shapes: beyond them results underflow or take seconds. */
+const SMALLEST = 1e-10;
+const LARGEST = 1e10;
+
+/** Refuses degrees of freedom of Student's t that are too small; `Infinity` passes. */
+export function requireDegrees(argument: string, value: number): void {
+  if (!(value >= SMALLEST)) throw new InvalidArgumentError(argument, value, `a number from ${SMALLEST} up`);
 }
 
-/** The largest shape or degrees of freedom of the incomplete gamma and beta functions: beyond, they take seconds. */
-export const LARGEST_SHAPE = 1e10;
-
-/** Refuses what is not above zero and at most {@link LARGEST_SHAPE}. */
+/** Refuses shapes and degrees of freedom that the incomplete gamma and beta functions are not made for. */
 export function requireShape(argument: string, value: number): void {
-  if (!(value > 0 && value <= LARGEST_SHAPE)) {
-    throw new InvalidArgumentError(argument, value, "a number above zero and at most 10000000000");
+  if (!(value >= SMALLEST && value <= LARGEST)) {
+    throw new InvalidArgumentError(argument, value, `a number from ${SMALLEST} to ${LARGEST}`);
   }
 }
 

@@ -1,6 +1,6 @@
-/** Logarithms just below the smallest and above the largest positive double. */
-const LOWEST = -745.2;
-const HIGHEST = 709.79;
+/** Logarithms of the smallest and the largest positive double. */
+const LOWEST = -744.4400719213812;
+const HIGHEST = 709.782712893384;
 
 /** A probability that rises, or falls, with x > 0. */
 export interface LogProblem {

@@ -1,4 +1,4 @@
-import { requireNumber, requirePositive } from "./require-argument.ts";
+import { requireDegrees, requireNumber } from "./require-argument.ts";
 import { studentTail } from "./t-kernel.ts";
 
 /**
@@ -9,7 +9,7 @@ import { studentTail } from "./t-kernel.ts";
  * The continued fraction of the incomplete beta function (DLMF 8.17.22) and, for many degrees of freedom,
  * a series about the normal distribution.
  *
- * @throws {@link InvalidArgumentError} when `t` is `NaN` or `df` is not above zero.
+ * @throws {@link InvalidArgumentError} when `t` is `NaN` or `df` is below 10⁻¹⁰.
  *
  * @example
  * ```ts
@@ -20,6 +20,6 @@ import { studentTail } from "./t-kernel.ts";
  */
 export function studentTCdf(t: number, df: number): number {
   requireNumber("t", t);
-  requirePositive("df", df);
+  requireDegrees("df", df);
   return t > 0 ? 1 - studentTail(t, df) : studentTail(-t, df);
 }

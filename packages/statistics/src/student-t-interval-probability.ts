@@ -1,13 +1,13 @@
 import { integrateFromZero } from "./integrate.ts";
 import { normalIntervalProbability } from "./normal-interval-probability.ts";
-import { requireOrdered, requirePositive } from "./require-argument.ts";
+import { requireDegrees, requireOrdered } from "./require-argument.ts";
 import { studentDensity, studentFromZero, studentTail } from "./t-kernel.ts";
 
 /**
  * P(a < T < b) for Student's t distribution with `df` degrees of freedom, accurate relative to itself: in
  * either tail, across the middle, and for an interval however narrow. The bounds and `df` may be infinite.
  *
- * @throws {@link InvalidArgumentError} when a bound is `NaN`, `a` is above `b` or `df` is not above zero.
+ * @throws {@link InvalidArgumentError} when a bound is `NaN`, `a` is above `b` or `df` is below 10⁻¹⁰.
  *
  * @example
  * ```ts
@@ -18,7 +18,7 @@ import { studentDensity, studentFromZero, studentTail } from "./t-kernel.ts";
  */
 export function studentTIntervalProbability(a: number, b: number, df: number): number {
   requireOrdered("a", a, "b", b);
-  requirePositive("df", df);
+  requireDegrees("df", df);
   if (df === Number.POSITIVE_INFINITY) return normalIntervalProbability(a, b);
   if (a >= 0) return beyondZero(a, b, df);
   if (b <= 0) return beyondZero(-b, -a, df);

@@ -1,12 +1,11 @@
-import { normalPdf } from "./normal-pdf.ts";
-import { requireNumber, requirePositive } from "./require-argument.ts";
+import { requireDegrees, requireNumber } from "./require-argument.ts";
 import { studentDensity } from "./t-kernel.ts";
 
 /**
  * The density of Student's t distribution at `t` for `df` degrees of freedom, any number above zero;
  * `Infinity` degrees of freedom give the normal distribution.
  *
- * @throws {@link InvalidArgumentError} when `t` is `NaN` or `df` is not above zero.
+ * @throws {@link InvalidArgumentError} when `t` is `NaN` or `df` is below 10⁻¹⁰.
  *
  * @example
  * ```ts
@@ -16,6 +15,6 @@ import { studentDensity } from "./t-kernel.ts";
  */
 export function studentTPdf(t: number, df: number): number {
   requireNumber("t", t);
-  requirePositive("df", df);
-  return df === Number.POSITIVE_INFINITY ? normalPdf(t) : studentDensity(t, df);
+  requireDegrees("df", df);
+  return studentDensity(t, df);
 }

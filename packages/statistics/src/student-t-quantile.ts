@@ -1,5 +1,5 @@
 import { normalQuantile } from "./normal-quantile.ts";
-import { requirePositive, requireProbability } from "./require-argument.ts";
+import { requireDegrees, requireProbability } from "./require-argument.ts";
 import { solveInLogs } from "./solve-in-logs.ts";
 import { studentDensity, studentFromZero, studentTail } from "./t-kernel.ts";
 
@@ -11,7 +11,7 @@ import { studentDensity, studentFromZero, studentTail } from "./t-kernel.ts";
  * Newton's method on the distribution, from the approximation of D. L. Wallace (1959). Below one degree of
  * freedom a quantile can be beyond the largest double; it is then an infinity.
  *
- * @throws {@link InvalidArgumentError} when `p` is not a probability from 0 to 1 or `df` is not above zero.
+ * @throws {@link InvalidArgumentError} when `p` is not a probability from 0 to 1 or `df` is below 10⁻¹⁰.
  *
  * @example
  * ```ts
@@ -22,7 +22,7 @@ import { studentDensity, studentFromZero, studentTail } from "./t-kernel.ts";
  */
 export function studentTQuantile(p: number, df: number): number {
   requireProbability("p", p);
-  requirePositive("df", df);
+  requireDegrees("df", df);
   const z = Math.abs(normalQuantile(p));
   if (df === Number.POSITIVE_INFINITY || z === 0 || z === Number.POSITIVE_INFINITY) return normalQuantile(p);
   const slope = (t: number): number => t * studentDensity(t, df);

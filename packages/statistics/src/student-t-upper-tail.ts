@@ -1,11 +1,11 @@
-import { requireNumber, requirePositive } from "./require-argument.ts";
+import { requireDegrees, requireNumber } from "./require-argument.ts";
 import { studentTail } from "./t-kernel.ts";
 
 /**
  * P(T > t) for Student's t distribution with `df` degrees of freedom, accurate relative to itself however
  * small it is; `Infinity` degrees of freedom give the normal distribution.
  *
- * @throws {@link InvalidArgumentError} when `t` is `NaN` or `df` is not above zero.
+ * @throws {@link InvalidArgumentError} when `t` is `NaN` or `df` is below 10⁻¹⁰.
  *
  * @example
  * ```ts
@@ -16,6 +16,6 @@ import { studentTail } from "./t-kernel.ts";
  */
 export function studentTUpperTail(t: number, df: number): number {
   requireNumber("t", t);
-  requirePositive("df", df);
+  requireDegrees("df", df);
   return t < 0 ? 1 - studentTail(-t, df) : studentTail(t, df);
 }

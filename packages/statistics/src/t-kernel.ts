@@ -7,19 +7,22 @@ import { NORMAL_SERIES } from "./t-data.ts";
 const SERIES_START = 100;
 const SERIES_REACH = 0.4;
 
-/** ln(1 + t²/df), also where t² is beyond the largest double. */
+/** ln(1 + t²/df), also where t²/df is beyond the largest double. */
 function logFactor(t: number, df: number): number {
-  if (Math.abs(t) > 1e150) return 2 * Math.log(Math.abs(t)) - Math.log(df);
-  return Math.log1p((t * t) / df);
+  const ratio = (t / df) * t;
+  return ratio < 1e300 ? Math.log1p(ratio) : 2 * Math.log(Math.abs(t)) - Math.log(df);
 }
 
-/** The density of Student's t with finite degrees of freedom, unchecked. */
+/** The density of Student's t, unchecked. */
 export function studentDensity(t: number, df: number): number {
-  return (gammaHalfStep(df / 2) / Math.sqrt(Math.PI * df)) * Math.exp(-0.5 * (df + 1) * logFactor(t, df));
+  if (df === Number.POSITIVE_INFINITY) return INVERSE_ROOT_TWO_PI * gaussian(t);
+  const height = gammaHalfStep(df / 2) / (Math.sqrt(Math.PI) * Math.sqrt(df));
+  return height * Math.exp(-0.5 * (df + 1) * logFactor(t, df));
 }
 
 /** P(T > t) for t ≥ 0, accurate relative to itself, unchecked. */
 export function studentTail(t: number, df: number): number {
+  if (t === Number.POSITIVE_INFINITY) return 0;
   if (isNearlyNormal(t, df)) return aboutNormal(t, df, true);
   // Where the fraction for the tail is slow the tail is large, and its complement loses nothing.
   return isFarOut(t, df) ? tailByFraction(t, df) : 0.5 - middleByFraction(t, df);
@@ -27,6 +30,7 @@ export function studentTail(t: number, df: number): number {
 
 /** P(0 < T < t) for t ≥ 0, accurate relative to itself, unchecked. */
 export function studentFromZero(t: number, df: number): number {
+  if (t === Number.POSITIVE_INFINITY) return 0.5;
   if (isNearlyNormal(t, df)) return aboutNormal(t, df, false);
   return isFarOut(t, df) ? 0.5 - tailByFraction(t, df) : middleByFraction(t, df);
 }
@@ -41,19 +45,22 @@ function isFarOut(t: number, df: number): boolean {
 
 /** ½ Iₓ(df/2, ½) with x = df / (df + t²). */
 function tailByFraction(t: number, df: number): number {
-  const a = df / 2;
-  const x = Math.exp(-logFactor(t, df));
-  const root = t / Math.hypot(Math.sqrt(df), t);
-  const slope = (root * Math.exp(-a * logFactor(t, df)) * gammaHalfStep(a)) / Math.sqrt(Math.PI);
-  return (slope * betaFraction(x, a, 0.5)) / df;
+  const [slope, y] = slopeAndShare(t, df);
+  return slope === 0 ? 0 : slope * betaFraction(Math.exp(-logFactor(t, df)), y, df / 2, 0.5);
 }
 
-/** ½ Iₓ(½, df/2) with x = t² / (df + t²). */
+/** ½ I_y(½, df/2) with y = t² / (df + t²). */
 function middleByFraction(t: number, df: number): number {
+  const [slope, y] = slopeAndShare(t, df);
+  return slope * betaFraction(y, Math.exp(-logFactor(t, df)), 0.5, df / 2);
+}
+
+/** ½ xᵃ √y / B(a, ½) with a = df/2, and y = t² / (df + t²) = 1 − x. */
+function slopeAndShare(t: number, df: number): readonly [slope: number, y: number] {
   const a = df / 2;
   const root = t / Math.hypot(Math.sqrt(df), t);
-  const slope = (root * Math.exp(-a * logFactor(t, df)) * gammaHalfStep(a)) / Math.sqrt(Math.PI);
-  return slope * betaFraction(root * root, 0.5, a);
+  const slope = (root * Math.exp(-a * logFactor(t, df)) * gammaHalfStep(a)) / (2 * Math.sqrt(Math.PI));
+  return [slope, root * root];
 }
 
 /**
@@ -63,8 +70,8 @@ function middleByFraction(t: number, df: number): number {
  * "Bounds on normal approximations to Student's and the chi-square distributions".
  */
 function aboutNormal(t: number, df: number, tail: boolean): number {
-  const square = (t / df) * t;
-  const v = square < 1e-17 ? t : Math.sqrt(df * logFactor(t, df));
+  if (df === Number.POSITIVE_INFINITY) return tail ? upperTail(t) : fromZero(t);
+  const v = (t / df) * t < 1e-17 ? t : Math.sqrt(df * logFactor(t, df));
   const lambda = Math.sqrt(1 - 0.5 / df);
   const y = lambda * v;
   if (y > 40) return tail ? 0 : 0.5;
