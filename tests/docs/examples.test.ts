@@ -1,7 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { checkTypes } from "./check-types.ts";
 import { readLiteral } from "./claims.ts";
-import { type Block, findBlocks, findDocstrings, listBlocks, listPages } from "./examples.ts";
+import {
+  type Block,
+  findBlocks,
+  findDocstrings,
+  listBareExamples,
+  listBlocks,
+  listPages,
+} from "./examples.ts";
 import { runExample } from "./run-example.ts";
 
 /** Fewer examples than this mean that the search for them is broken. */
@@ -18,6 +25,10 @@ test("the examples are found", () => {
 test("an example's flags are known ones", () => {
   const strange = blocks.filter(({ flags }) => flags.some((flag) => flag !== "no-run"));
   expect(strange.map(({ file, line, flags }) => `${file}:${line}: ${flags.join(" ")}`)).toEqual([]);
+});
+
+test("every @example holds a block of ts", () => {
+  expect(listBareExamples()).toEqual([]);
 });
 
 test("every example compiles", () => {

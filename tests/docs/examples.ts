@@ -19,7 +19,8 @@ export function listPages(): readonly string[] {
   const site = "site/src/content";
   try {
     for (const entry of readdirSync(join(root, site), { recursive: true, encoding: "utf8" })) {
-      if (/\.mdx?$/.test(entry)) pages.push(`${site}/${entry}`);
+      // Pages made from docstrings would only repeat their examples.
+      if (/\.mdx?$/.test(entry) && !entry.startsWith("docs/api/")) pages.push(`${site}/${entry}`);
     }
   } catch {
     // There is no site yet.
@@ -38,6 +39,24 @@ export function listBlocks(): readonly Block[] {
       ),
   );
   return [...pages, ...docstrings];
+}
+
+/** Docstrings whose `@example` has no block of TypeScript, so that nothing of it is run. */
+export function listBareExamples(): readonly string[] {
+  return readWorkspace().flatMap(({ folder, files }) =>
+    files
+      .filter(({ path }) => path.endsWith(".ts"))
+      .flatMap(({ path, text }) =>
+        findDocstrings(text)
+          .filter(({ comment }) =>
+            comment
+              .split(/^@example\b/m)
+              .slice(1)
+              .some((part) => !part.includes("```ts")),
+          )
+          .map(({ line }) => `${folder}/${path}:${line}`),
+      ),
+  );
 }
 
 /** Finds the fenced blocks of a markdown text whose first line is line `firstLine` of its file. */
