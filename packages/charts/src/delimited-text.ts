@@ -41,7 +41,7 @@ interface Cursor {
  *
  * More is allowed than there: any kind of line end, lines of unequal length, quotation marks inside
  * an unquoted cell (an inch sign), blank lines and `#` lines. A quotation mark without its partner is
- * reported and taken as a character, so that the rest of the file stays readable. Linear in the length.
+ * reported and passed over, so that its cell and the rest of the file stay readable. Linear in the length.
  */
 export function readDelimitedText(text: string, separator: Separator): DelimitedText {
   const cursor: Cursor = {
@@ -97,6 +97,7 @@ function readCell(cursor: Cursor): Cell {
   if (close === -1 || (close > lineEnd && !endsCell(cursor, close + 1))) {
     cursor.openQuoteSeen = true;
     cursor.quoteFaults.push({ line, column });
+    cursor.position++;
     return { text: readPlain(cursor), line, column };
   }
   const quoted = text.slice(cursor.position + 1, close).replaceAll('""', '"');

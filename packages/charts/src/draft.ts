@@ -29,4 +29,6 @@ export interface DraftChart {
   readonly sizes: readonly DraftSize[];
   readonly belts: readonly DraftSize[];
   readonly issues: readonly Issue[];
+  /** Where the chart begins, for issues about it as a whole. */
+  readonly place?: Place | undefined;
 }

@@ -1,6 +1,5 @@
 import { type Interval, interval } from "@tapewise/intervals";
 import {
-  createIssue,
   failure,
   hasIssues,
   InvalidArgumentError,
@@ -11,12 +10,12 @@ import {
   relocateIssue,
   success,
 } from "@tapewise/outcome";
+import { chartIssue } from "./chart-issue.ts";
 import type { ChartDefaults, ChartOptions } from "./chart-options.ts";
 import { compareStatements } from "./compare-statements.ts";
 import { coveredSizes } from "./covered-sizes.ts";
 import type { DraftChart, DraftRange, DraftSize } from "./draft.ts";
 import { inferNominalIntervals } from "./infer-nominal-intervals.ts";
-import { chartsIssues } from "./issues.ts";
 import type { BeltSize, ChartDimension, Size, SizeChart, SizeRange, SizeRanges } from "./size-chart.ts";
 import type { Statement } from "./statement.ts";
 import { tidy } from "./tidy.ts";
@@ -40,18 +39,18 @@ export function finishChart(draft: DraftChart, options: ChartOptions): Outcome<S
       ranges,
     }),
   );
-  if (sizes.length === 0) issues.push(createIssue(chartsIssues, "chart-no-sizes", { path: ["sizes"] }));
+  if (sizes.length === 0) issues.push(chartIssue("chart-no-sizes", { path: ["sizes"], place: draft.place }));
   else if (![...sizes, ...belts].some((size) => Object.keys(size.ranges).length > 0)) {
-    issues.push(createIssue(chartsIssues, "chart-no-dimension", { path: ["sizes"] }));
+    issues.push(chartIssue("chart-no-dimension", { path: ["sizes"], place: draft.place }));
   } else {
     const about = { ...known(options), ...known(draft.about) };
     if (about.chart === undefined)
-      issues.push(createIssue(chartsIssues, "chart-unnamed", { path: ["chart"] }));
+      issues.push(chartIssue("chart-unnamed", { path: ["chart"], place: draft.place }));
     const { chart = "unnamed chart", swappable = [], ...rest } = about;
     return success({ chart, ...rest, swappable, sizes, belts }, issues);
   }
   // Never empty: one of the two branches above has just added an issue.
-  return hasIssues(issues) ? failure(issues) : failure([createIssue(chartsIssues, "chart-no-sizes")]);
+  return hasIssues(issues) ? failure(issues) : failure([chartIssue("chart-no-sizes", {})]);
 }
 
 /** The parts of the caller's or the text's knowledge that are there. */
@@ -161,6 +160,5 @@ function loneNominal(
   place: Place | undefined,
 ): Issue {
   const facts = { size: draft.name, dimension, nominalMm: tidy(statement.nominal?.mm ?? 0) };
-  const about = { path, received: statement.stated, facts };
-  return createIssue(chartsIssues, "chart-nominal-alone", place === undefined ? about : { ...about, place });
+  return chartIssue("chart-nominal-alone", { path, place, received: statement.stated, facts });
 }

@@ -7,7 +7,7 @@ import { type Interval, interval } from "@tapewise/intervals";
  * The rule. Going out from a nominal length, its interval ends at the first of: the midpoint to the
  * next nominal length; the nearest edge of a range that another size states. Ranges that contain the
  * length itself set no bound. Where nothing lies on one side, the interval reaches as far there as on
- * the other: half the spacing. So nominal lengths alone tile the axis without gap or overlap, and among
+ * the other, half the spacing, though never below zero. So nominal lengths alone tile the axis without gap or overlap, and among
  * ranges they fill the gaps. Equal lengths have equal intervals; the order of the sizes plays no part.
  *
  * It is a rule of this library (assumption): a chart of single lengths does not say where one size ends.
@@ -36,7 +36,10 @@ export function inferNominalIntervals(
     const lower = largest(below);
     const upper = smallest(above);
     if (lower === undefined && upper === undefined) return undefined;
-    return interval(lower ?? mirror(nominal, upper ?? nominal), upper ?? mirror(nominal, lower ?? nominal));
+    return interval(
+      Math.max(0, lower ?? mirror(nominal, upper ?? nominal)),
+      upper ?? mirror(nominal, lower ?? nominal),
+    );
   });
 }
 

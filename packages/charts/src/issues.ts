@@ -67,8 +67,8 @@ const catalogue = {
   },
   "chart-key-unknown": {
     severity: "error",
-    message: "{what} has no part called {key}",
-    expected: "{suggestion}",
+    message: "{what} has no part called {key}{hint}",
+    expected: "{known}",
   },
   "chart-key-repeated": {
     severity: "error",
@@ -77,8 +77,8 @@ const catalogue = {
   },
   "chart-word-unknown": {
     severity: "error",
-    message: "{what} cannot be {received}",
-    expected: "{suggestion}",
+    message: "{what} cannot be {received}{hint}",
+    expected: "{known}",
   },
   "chart-text-too-long": {
     severity: "error",
@@ -119,8 +119,8 @@ const catalogue = {
   // Columns and rows of CSV.
   "chart-column-unknown": {
     severity: "error",
-    message: "the column {received} is not known and was left out",
-    expected: "{suggestion}",
+    message: "the column {received} is not known and was left out{hint}",
+    expected: "a body dimension such as torso-length, or capacity, mass or harness",
   },
   "chart-column-ambiguous": {
     severity: "error",
@@ -139,7 +139,7 @@ const catalogue = {
   },
   "chart-row-ragged": {
     severity: "error",
-    message: "the line has {cells} cells under {columns} headers; {kept}",
+    message: "this line has {cells} of {columns} cells; {kept}",
     expected: "{columns} cells",
   },
   "chart-hip-unstated": {

@@ -1,8 +1,9 @@
 import type { Issue, IssuePath, Place } from "@tapewise/outcome";
 import { chartIssue } from "./chart-issue.ts";
 import { LONGEST_CELL, MOST_SIZES } from "./data.ts";
+import { chartDimensions } from "./size-chart.ts";
 import { receivedOf, type Source, type SourceEntry } from "./source.ts";
-import { suggestWord } from "./suggest-word.ts";
+import { hintFor } from "./suggest-word.ts";
 
 /** The properties of an object by their names: the first of each, and only known ones. */
 export type Parts<Key extends string> = ReadonlyMap<Key, SourceEntry>;
@@ -29,7 +30,7 @@ export function partsOf<Key extends string>(
     const key = known.find((candidate) => candidate === entry.key);
     const about = { path: [...path, entry.key], place: entry.place, received: receivedOf(entry.value) };
     if (key === undefined) {
-      const facts = { what, key: shown(entry.key), suggestion: suggestWord(entry.key, known) };
+      const facts = { what, key: shown(entry.key), hint: hintFor(entry.key, known), known: keyWords(known) };
       issues.push(chartIssue("chart-key-unknown", { ...about, facts }));
     } else if (parts.has(key)) {
       issues.push(chartIssue("chart-key-repeated", { ...about, facts: { key } }));
@@ -111,6 +112,13 @@ export function wrongKind(source: Source, what: string, form: string, path: Issu
     received: receivedOf(source),
     facts: { what, form },
   });
+}
+
+/** The names of the parts, with one dimension in place of all. */
+function keyWords(known: readonly string[]): string {
+  const isDimension = (key: string): boolean => chartDimensions.some((dimension) => dimension === key);
+  const words = known.filter((key) => !isDimension(key));
+  return [...words, ...(known.some(isDimension) ? ["a dimension such as torso-length"] : [])].join(", ");
 }
 
 function shown(key: string): string {

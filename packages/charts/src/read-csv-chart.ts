@@ -26,6 +26,7 @@ export function readCsvChart(text: string, file: string | undefined): DraftChart
     sizes: sizes === undefined ? [] : readTable(sizes, "sizes", issues, file),
     belts: belts === undefined ? [] : readTable(belts, "belts", issues, file),
     issues,
+    place: placeOf(1, 1, file),
   };
 }
 

@@ -5,10 +5,10 @@ import type { Cell } from "./delimited-text.ts";
 import { type Column, readHeader } from "./read-header.ts";
 import { quantityUnits } from "./read-quantity-cell.ts";
 import type { StatedUnits } from "./statement.ts";
-import { suggestWord } from "./suggest-word.ts";
+import { hintOf, nearestWord } from "./suggest-word.ts";
 import { placeOf } from "./text-lines.ts";
 
-const OTHER_COLUMNS = ["a body dimension such as torso-length", "capacity", "mass", "harness"];
+const OTHER_COLUMNS = ["size", "capacity", "volume", "mass", "weight", "harness"];
 
 /** A column that is read, by its position in the lines. */
 export type UsedColumn = Extract<Column, { kind: "range" | "quantity" | "harness" }> & {
@@ -80,10 +80,9 @@ function faultOf(column: Column, cell: Cell, used: readonly UsedColumn[]): Issue
         facts: { dimension: "the size", unit: "words" },
       });
     case "unknown": {
-      const own = suggestWord(received.replace(/\s*[([].*$/, ""), OTHER_COLUMNS);
-      const suggestion =
-        column.suggestions.length > 0 ? `did you mean ${column.suggestions.join(" or ")}?` : own;
-      return chartIssue("chart-column-unknown", { received, facts: { suggestion } });
+      const near = nearestWord(received.replace(/\s*[([].*$/, ""), OTHER_COLUMNS);
+      const hint = hintOf(near === undefined ? column.suggestions : [near]);
+      return chartIssue("chart-column-unknown", { received, facts: { hint } });
     }
     case "ambiguous": {
       const facts = { candidates: column.candidates.join(", "), why: column.explanation };

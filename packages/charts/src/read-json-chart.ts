@@ -13,7 +13,7 @@ export function readJsonChart(source: Source): DraftChart {
   const issues: Issue[] = [];
   const reading: Reading = { path: [], issues };
   const parts = partsOf(source, KEYS, "a chart", reading);
-  if (parts === undefined) return { about: {}, sizes: [], belts: [], issues };
+  if (parts === undefined) return { about: {}, sizes: [], belts: [], issues, place: source.place };
   const text = (key: Exclude<AboutKey, "swappable">): string | undefined =>
     textOf(parts.get(key), aboutNames[key], reading);
   const swappable = parts.get("swappable");
@@ -32,7 +32,7 @@ export function readJsonChart(source: Source): DraftChart {
   const belts = itemsOf(parts.get("belts"), "the list of hip belts", reading).map((item, position) =>
     readJsonBelt(item, { path: ["belts", position], issues }),
   );
-  return { about, sizes: keepFirst(sizes, issues), belts: keepFirst(belts, issues), issues };
+  return { about, sizes: keepFirst(sizes, issues), belts: keepFirst(belts, issues), issues, place: source.place };
 }
 
 function swappableTexts(entry: SourceEntry, reading: Reading): readonly string[] {

@@ -3,7 +3,7 @@ import { chartIssue } from "./chart-issue.ts";
 import type { ChartDefaults } from "./chart-options.ts";
 import type { Remark } from "./csv-tables.ts";
 import { type Reading, shortText } from "./parts.ts";
-import { suggestWord } from "./suggest-word.ts";
+import { hintFor } from "./suggest-word.ts";
 import { placeOf } from "./text-lines.ts";
 
 const STATEMENT = /^#+\s*(\p{L}+)\s*:(.*)$/u;
@@ -25,7 +25,7 @@ export function readRemarks(
     const place = placeOf(remark.line, 1, file);
     const text = value.replace(/[\s,;]+$/, "");
     if (key === undefined) {
-      const facts = { what: "a chart", key: word, suggestion: suggestWord(word, aboutKeys) };
+      const facts = { what: "a chart", key: word, hint: hintFor(word, aboutKeys), known: aboutKeys.join(", ") };
       issues.push(chartIssue("chart-key-unknown", { path: [word], place, received: text, facts }));
     } else if (texts.has(key)) {
       issues.push(chartIssue("chart-key-repeated", { path: [key], place, received: text, facts: { key } }));

@@ -16,8 +16,13 @@ export function nearestWord(word: string, known: readonly string[]): string | un
   return nearest;
 }
 
-/** What an issue expects in place of an unknown word: the one that was probably meant, or all of them. */
-export function suggestWord(word: string, known: readonly string[]): string {
+/** The end of a message about an unknown word: the words that may be meant, if any are near. */
+export function hintOf(suggestions: readonly string[]): string {
+  return suggestions.length === 0 ? "" : `; did you mean ${suggestions.join(" or ")}?`;
+}
+
+/** {@link hintOf} the nearest of the known words. */
+export function hintFor(word: string, known: readonly string[]): string {
   const nearest = nearestWord(word, known);
-  return nearest === undefined ? `one of ${known.join(", ")}` : `did you mean ${nearest}?`;
+  return hintOf(nearest === undefined ? [] : [nearest]);
 }
