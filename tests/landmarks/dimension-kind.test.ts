@@ -7,5 +7,7 @@ test.each(dimensionIds)("%s has the kind that its guide states", (id) => {
 });
 
 test("an unknown dimension is a programmer's mistake", () => {
-  expect(() => dimensionKind("arm-span" as DimensionId)).toThrow(InvalidArgumentError);
+  for (const id of ["arm-span", "sitting-height", "head-girth"]) {
+    expect(() => dimensionKind(id as DimensionId)).toThrow(InvalidArgumentError);
+  }
 });

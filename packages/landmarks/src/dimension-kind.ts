@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import type { DimensionKind } from "./dimension-entry.ts";
-import type { DimensionId } from "./dimension-id.ts";
+import { type DimensionId, dimensionIds } from "./dimension-id.ts";
 
 // Across the back between the arms the tape follows the skin, whatever the name says.
 const LENGTHS: readonly DimensionId[] = [
@@ -23,9 +23,8 @@ const LENGTHS: readonly DimensionId[] = [
  * ```
  */
 export function dimensionKind(id: DimensionId): DimensionKind {
+  if (!dimensionIds.includes(id)) throw new InvalidArgumentError("id", id, "one of the dimension ids");
   if (LENGTHS.includes(id)) return "length along the body";
   if (id.endsWith("-girth")) return "girth";
-  if (id.endsWith("-breadth")) return "breadth";
-  if (id === "stature" || id.endsWith("-height")) return "straight height";
-  throw new InvalidArgumentError("id", id, "one of the dimension ids");
+  return id.endsWith("-breadth") ? "breadth" : "straight height";
 }
