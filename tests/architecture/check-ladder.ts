@@ -56,7 +56,7 @@ function checkPackage(entry: Package, rung: Rung, workspace: ReadonlyMap<string,
       } else if (!paths.has(target)) {
         violations.push(`${at}: ${kind} of "${specifier}", which is no file of the package`);
       }
-    } else if (specifier.startsWith("node:")) {
+    } else if (specifier.startsWith("node:") || (kind === "reference" && specifier === "node")) {
       nodeUsers.set(path, at);
       if (entry.name !== nodePackage) violations.push(`${at}: ${kind} of "${specifier}" outside the command`);
     } else if (builtinModules.includes(specifier)) {

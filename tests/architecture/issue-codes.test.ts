@@ -43,7 +43,7 @@ test("a code means one thing in the whole workspace", () => {
 test("messages and expected forms end without a full stop and hold no broken place", () => {
   const faulty = codes.filter(({ definition }) =>
     [definition.message, definition.expected].some(
-      (text) => /[.!\s]$|^\s/.test(text) || /[{}]/.test(text.replace(/\{[A-Za-z][A-Za-z0-9]*\}/g, "")),
+      (text) => /[.!\s]$|^\s/.test(text) || /\{[A-Za-z0-9]+(?![A-Za-z0-9}])/.test(text),
     ),
   );
   expect(faulty.map(({ name, code }) => `${name}: ${code}`)).toEqual([]);

@@ -37,7 +37,7 @@ export function findImportTimeCode(file: SourceText): readonly string[] {
     if (ts.isCallExpression(node)) {
       if (makesTable(node.expression)) {
         for (const callback of node.arguments.filter(ts.isArrowFunction)) visit(callback.body);
-      } else if (!makesConstant(node.expression, schemas)) {
+      } else if (!makesConstant(node.expression, schemas) && !isMarkedPure(node)) {
         complain(node, `calls ${node.expression.getText(source)} at import`);
       }
     } else if (ts.isNewExpression(node) && !CONSTANT_CLASSES.has(node.expression.getText(source))) {
@@ -134,6 +134,11 @@ function makesTable(callee: ts.Expression): boolean {
 
 function makesConstant(callee: ts.Expression, schemas: ReadonlySet<string>): boolean {
   return CONSTANT_MAKERS.has(callee.getText()) || schemas.has(rootOf(callee));
+}
+
+/** Bundlers drop a call with this mark where its result is not used: its author vouches that it only computes. */
+function isMarkedPure(node: ts.CallExpression): boolean {
+  return node.getFullText().slice(0, node.getLeadingTriviaWidth()).includes("@__PURE__");
 }
 
 /** In a file that builds schemas: zod, and the constants and imports that schemas are built from. */

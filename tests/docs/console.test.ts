@@ -20,14 +20,12 @@ test("the command is shown in use as soon as there is one", () => {
   expect(inReadme.length).toBeGreaterThanOrEqual(exists ? 1 : 0);
 });
 
-describe("every command prints what the page shows", () => {
-  for (const { name, command, output, status } of shown) {
-    test(name, () => {
-      const printed = runShown(command);
-      expect({ output: printed.output, status: printed.status }, printed.errors).toEqual({ output, status });
-    });
-  }
-});
+for (const { name, command, output, status } of shown) {
+  test(`${name} prints what the page shows`, () => {
+    const printed = runShown(command);
+    expect({ output: printed.output, status: printed.status }, printed.errors).toEqual({ output, status });
+  });
+}
 
 describe("the checks are not blind", () => {
   const block = (code: string, flags: readonly string[] = []): Block => ({
