@@ -12,7 +12,7 @@ import { describe, expect, test } from "vitest";
 
 const guides = dimensionIds.map(dimension);
 
-describe("texts", () => {
+describe("texts of the guide", () => {
   const labels = new Set([
     "id",
     "code",
@@ -65,17 +65,17 @@ describe("texts", () => {
     expect(all.some(({ path }) => path.includes("guides[0].slips[0].mend"))).toBe(true);
   });
 
-  test("each is a sentence: it begins upper case or with a figure and ends with a stop or a question mark", () => {
+  test("law: each is a sentence: it begins upper case or with a figure and ends with a stop or a question mark", () => {
     const broken = all.filter(({ text }) => !/^[\p{Lu}\d“].*[.?]$/su.test(text));
     expect(broken).toEqual([]);
   });
 
-  test("none holds markup, a doubled space or stray white space", () => {
+  test("law: none holds markup, a doubled space or stray white space", () => {
     const broken = all.filter(({ text }) => /[<>]|&[a-z]+;| {2}|^\s|\s$|\n|\*\*|`/.test(text));
     expect(broken).toEqual([]);
   });
 
-  test("none promises what nobody can know", () => {
+  test("law: none promises what nobody can know", () => {
     const broken = all.filter(({ text }) => /\b(always works|guarantee|perfect fit|cures?)\b/i.test(text));
     expect(broken).toEqual([]);
   });
