@@ -4,7 +4,7 @@ import { findCircles } from "./circles.ts";
 import { codeOf } from "./code-of.ts";
 import { type ImportSite, listImports } from "./imports.ts";
 import { importName, nodePackage, type Rung } from "./ladder.ts";
-import type { Package, SourceText } from "./workspace.ts";
+import { listEntryPoints, type Package, type SourceText } from "./workspace.ts";
 
 /** What a check of the whole workspace found, and how much it looked at. */
 export interface LadderReport {
@@ -135,10 +135,7 @@ function checkBrowser(
     reached.add(path);
     for (const next of edges.get(path) ?? []) walk(next);
   };
-  for (const target of Object.values(entry.manifest.exports ?? {})) {
-    const source = typeof target === "string" ? undefined : target["@tapewise/source"];
-    if (source !== undefined) walk(source.replace(/^\.\//, ""));
-  }
+  for (const path of listEntryPoints(entry.manifest)) walk(path);
   return [...nodeUsers]
     .filter(([path]) => reached.has(path))
     .map(([, at]) => `${at}: needs Node but is reached from an entry point of the library`);

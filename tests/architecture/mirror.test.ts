@@ -2,7 +2,7 @@ import { existsSync, readdirSync } from "node:fs";
 import { join, posix } from "node:path";
 import { describe, expect, test } from "vitest";
 import { exportsFunction, listReexports } from "./source-shape.ts";
-import { type Package, readWorkspace, root } from "./workspace.ts";
+import { listEntryPoints, type Package, readWorkspace, root } from "./workspace.ts";
 
 /** Public source files without a test file of their own, each with its reason. */
 const UNMIRRORED: ReadonlyMap<string, string> = new Map();
@@ -53,9 +53,6 @@ function publishedFiles(entry: Package): ReadonlySet<string> {
     published.add(path);
     for (const specifier of listReexports(file)) follow(posix.join(posix.dirname(path), specifier));
   };
-  for (const target of Object.values(entry.manifest.exports ?? {})) {
-    const source = typeof target === "string" ? undefined : target["@tapewise/source"];
-    if (source !== undefined) follow(posix.normalize(source));
-  }
+  for (const path of listEntryPoints(entry.manifest)) follow(path);
   return published;
 }

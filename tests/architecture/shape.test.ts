@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { checkManifestShape } from "./manifest-shape.ts";
 import { findImportTimeCode, findNonReexports, holdsCode } from "./source-shape.ts";
-import { readWorkspace, root } from "./workspace.ts";
+import { listEntryPoints, readWorkspace, root } from "./workspace.ts";
 
 const packages = readWorkspace().filter((entry) => entry.folder !== "site");
 const workspaceVersion: string = JSON.parse(readFileSync(join(root, "package.json"), "utf8")).version;
@@ -53,10 +53,14 @@ describe.each(packages)("$folder", ({ name, folder, manifest, files }) => {
     expect(readme).toMatch(/^```ts$/m);
   });
 
-  test("has an index that only re-exports, by name", () => {
-    const index = files.find((file) => file.path === "src/index.ts");
-    expect(index).toBeDefined();
-    expect(index === undefined ? [] : findNonReexports(index)).toEqual([]);
+  test("has entry points that only re-export, by name", () => {
+    const entryPoints = listEntryPoints(manifest);
+    expect(entryPoints).toContain("src/index.ts");
+    for (const path of entryPoints) {
+      const file = files.find((each) => each.path === path);
+      expect(file, path).toBeDefined();
+      expect(file === undefined ? [] : findNonReexports(file)).toEqual([]);
+    }
   });
 
   test("runs nothing at import", () => {
@@ -64,7 +68,7 @@ describe.each(packages)("$folder", ({ name, folder, manifest, files }) => {
   });
 
   test("names its files in kebab-case", () => {
-    const odd = files.filter((file) => !/^src(\/[a-z0-9]+(-[a-z0-9]+)*)+\.(ts|json)$/.test(file.path));
+    const odd = files.filter((file) => !/^src(\/[a-z0-9]+(-[a-z0-9]+)*)+(\.d)?\.(ts|json)$/.test(file.path));
     expect(odd.map((file) => file.path)).toEqual([]);
   });
 

@@ -45,6 +45,14 @@ export function readWorkspace(): readonly Package[] {
   return folders.sort().map(readPackage);
 }
 
+/** The source files that a package's entry points stand for, relative to its folder. */
+export function listEntryPoints(manifest: Manifest): readonly string[] {
+  return Object.values(manifest.exports ?? {}).flatMap((target) => {
+    const source = typeof target === "string" ? undefined : target["@tapewise/source"];
+    return source === undefined ? [] : [source.replace(/^\.\//, "")];
+  });
+}
+
 function readPackage(folder: string): Package {
   const manifest: Manifest = JSON.parse(readFileSync(join(root, folder, "package.json"), "utf8"));
   const name = folder.slice(folder.lastIndexOf("/") + 1);

@@ -26,23 +26,22 @@ const ANSWERS = {
     verdict: "fits",
     sure: true,
   },
+  batch: { id: "p1", picks: ["M"] }, // The same reading as above.
+  schema: { chart: true, number: false, draft: "https://json-schema.org/draft/2020-12/schema" },
 };
 
-const settings = (module: string) => ({
-  compilerOptions: {
-    module,
-    moduleResolution: module === "nodenext" ? "nodenext" : "bundler",
-    target: "ES2023",
+const projectFiles = readdirSync(join(import.meta.dirname, "project"));
+
+/** How projects compile: what the schemas are made with needs the names of a platform, the rest does not. */
+const SETTINGS = [
+  {
+    module: "nodenext",
+    moduleResolution: "nodenext",
     lib: ["ES2023"],
-    types: [],
-    strict: true,
-    exactOptionalPropertyTypes: true,
-    noUncheckedIndexedAccess: true,
-    skipLibCheck: false,
-    outDir: "built",
+    files: projectFiles.filter((file) => file !== "schema.ts"),
   },
-  files: readdirSync(join(import.meta.dirname, "project")),
-});
+  { module: "esnext", moduleResolution: "bundler", lib: ["ES2023", "DOM"], files: projectFiles },
+];
 
 beforeAll(() => {
   tarballs = packAll(folder.path);
@@ -76,14 +75,26 @@ test("the packages are installed from their tarballs, not linked to the workspac
   }
 });
 
-describe.each(["nodenext", "esnext"])("with module %s", (module) => {
-  test("the project compiles, and the declarations of the packages with it", () => {
-    writeFileSync(join(folder.path, "tsconfig.json"), JSON.stringify(settings(module)));
+test.each(SETTINGS)(
+  "the project compiles with module $module and $lib, and the packages' declarations with it",
+  (settings) => {
+    const { files, ...options } = settings;
+    const compilerOptions = {
+      ...options,
+      target: "ES2023",
+      types: [],
+      strict: true,
+      exactOptionalPropertyTypes: true,
+      noUncheckedIndexedAccess: true,
+      skipLibCheck: false,
+      outDir: "built",
+    };
+    writeFileSync(join(folder.path, "tsconfig.json"), JSON.stringify({ compilerOptions, files }));
     const { stdout, status } = run(process.execPath, [tsc, "-p", folder.path]);
     expect(stdout).toBe("");
     expect(status).toBe(0);
-  });
-});
+  },
+);
 
 describe.each(nodes)("under Node $version", ({ path }) => {
   test.each(Object.entries(ANSWERS))("%s.ts gives its answer", (name, answer) => {

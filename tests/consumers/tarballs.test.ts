@@ -27,7 +27,9 @@ describe.each(packages)("the tarball of $folder", ({ manifest, files: sources })
   const path = tarball?.path ?? "";
 
   test("holds what was built from each source, the source, and nothing of another kind", () => {
-    const stems = sources.filter((file) => file.path.endsWith(".ts")).map((file) => file.path.slice(4, -3));
+    const stems = sources
+      .filter((file) => /(?<!\.d)\.ts$/.test(file.path))
+      .map((file) => file.path.slice(4, -3));
     const built = stems.flatMap((stem) =>
       [".js", ".js.map", ".d.ts", ".d.ts.map"].map((extension) => `dist/${stem}${extension}`),
     );

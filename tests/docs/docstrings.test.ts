@@ -1,15 +1,12 @@
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, posix } from "node:path";
+import { join } from "node:path";
 import { expect, test } from "vitest";
-import { readWorkspace, root } from "../architecture/workspace.ts";
+import { listEntryPoints, readWorkspace, root } from "../architecture/workspace.ts";
 import { checkDocstrings } from "./docstrings.ts";
 
 const entryPoints = readWorkspace().flatMap(({ folder, manifest }) =>
-  Object.values(manifest.exports ?? {}).flatMap((target) => {
-    const source = typeof target === "string" ? undefined : target["@tapewise/source"];
-    return source === undefined ? [] : [join(root, posix.join(folder, source))];
-  }),
+  listEntryPoints(manifest).map((path) => join(root, folder, path)),
 );
 
 test("every public export has a docstring, and every public function an example", () => {
