@@ -13,6 +13,9 @@ import { chartSchema, schemaTexts } from "./chart-schema.ts";
  * ```
  */
 export function chartJsonSchema(): Readonly<Record<string, unknown>> {
-  const { $schema, ...schema } = z.toJSONSchema(chartSchema, { target: "draft-2020-12", metadata: schemaTexts });
+  const { $schema, ...schema } = z.toJSONSchema(chartSchema, {
+    target: "draft-2020-12",
+    metadata: schemaTexts,
+  });
   return { $schema, $id: "urn:tapewise:chart", ...schema };
 }

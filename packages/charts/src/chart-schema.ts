@@ -1,13 +1,7 @@
 import * as z from "zod";
 import type { BeltData, ChartData, RangeData, RangeEndsData, SizeData } from "./chart-data.ts";
 import { LONGEST_CELL, MOST_SIZES } from "./data.ts";
-import {
-  type ChartDimension,
-  chartDimensions,
-  cuts,
-  harnessKinds,
-  swappableParts,
-} from "./size-chart.ts";
+import { type ChartDimension, chartDimensions, cuts, harnessKinds, swappableParts } from "./size-chart.ts";
 
 /** What a part of the schema says of itself in the JSON Schema; a part with an `id` becomes a definition. */
 interface SchemaText {
@@ -22,11 +16,15 @@ export const schemaTexts: z.core.$ZodRegistry<SchemaText> = z.registry<SchemaTex
 
 const name = z.string().max(LONGEST_CELL).regex(/\S/);
 
-const length = z.string().min(1).max(64).register(schemaTexts, {
-  id: "length",
-  description: "A length with its unit: mm, cm, m, in or ft.",
-  examples: ["38 cm", "15 1/2 in"],
-});
+const length = z
+  .string()
+  .min(1)
+  .max(64)
+  .register(schemaTexts, {
+    id: "length",
+    description: "A length with its unit: mm, cm, m, in or ft.",
+    examples: ["38 cm", "15 1/2 in"],
+  });
 
 const cell = z
   .string()
@@ -96,7 +94,10 @@ const belt: z.ZodType<BeltData> = z
       .register(schemaTexts, { description: "The name of the hip belt's size, once in a chart." }),
     ...ranges,
   })
-  .register(schemaTexts, { id: "belt", description: "One size of a hip belt that is sized apart from the pack." });
+  .register(schemaTexts, {
+    id: "belt",
+    description: "One size of a hip belt that is sized apart from the pack.",
+  });
 
 /**
  * The JSON form of a size chart as a zod schema (also a Standard Schema). It tells whether data have the

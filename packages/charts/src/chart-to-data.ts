@@ -3,7 +3,6 @@ import { type LengthReading, safeParseLength } from "@tapewise/units";
 import type { BeltData, ChartData, RangeData, RangeEndsData, RangesData, SizeData } from "./chart-data.ts";
 import { coveredSizes } from "./covered-sizes.ts";
 import { inferNominalIntervals } from "./infer-nominal-intervals.ts";
-import { readCell } from "./read-cell.ts";
 import {
   type ChartDimension,
   chartDimensions,
@@ -13,6 +12,7 @@ import {
   type SizeRanges,
 } from "./size-chart.ts";
 import type { Statement } from "./statement.ts";
+import { statementOf } from "./statement-of.ts";
 
 /**
  * The JSON form of a chart: what `JSON.stringify` takes, {@link safeChartFromData} reads and the schema
@@ -41,18 +41,25 @@ export function chartToData(chart: SizeChart): ChartData {
     sizes: sizes.map((size) => sizeData(size, spelt)),
     ...(belts.length === 0
       ? {}
-      : { belts: belts.map(({ name, ranges }): BeltData => ({ belt: name, ...rangesData(ranges, speltBelts) })) }),
+      : {
+          belts: belts.map(
+            ({ name, ranges }): BeltData => ({ belt: name, ...rangesData(ranges, speltBelts) }),
+          ),
+        }),
   };
 }
 
 function sizeData({ name, covers, ranges, ...rest }: Size, spelt: ReadonlySet<ChartDimension>): SizeData {
   const usual = coveredSizes(name);
-  const isUsual = usual.length === covers.length && usual.every((each, position) => each === covers[position]);
+  const isUsual =
+    usual.length === covers.length && usual.every((each, position) => each === covers[position]);
   return { size: name, ...(isUsual ? {} : { covers }), ...rangesData(ranges, spelt), ...rest };
 }
 
 /** The dimensions whose inferred intervals the rule would not give again. */
-function dimensionsToSpellOut(sizes: readonly { readonly ranges: SizeRanges }[]): ReadonlySet<ChartDimension> {
+function dimensionsToSpellOut(
+  sizes: readonly { readonly ranges: SizeRanges }[],
+): ReadonlySet<ChartDimension> {
   return new Set(
     chartDimensions.filter((dimension) => {
       const all = sizes.map((size) => size.ranges[dimension]).filter((range) => range !== undefined);
@@ -84,14 +91,11 @@ function rangeData(range: SizeRange, spellOut: boolean): RangeData {
   const also = second === undefined ? {} : { also: endsOf(second) };
   if (first !== undefined && !spellOut && saysTheSame(first, range)) return { ...endsOf(first), ...also };
   const { interval, nominalMm } = range;
-  const nominal = nominalMm === undefined ? {} : { nominal: first?.nominal?.mm === nominalMm ? textOf(first.nominal) : inMillimetres(nominalMm) };
+  const nominal =
+    nominalMm === undefined
+      ? {}
+      : { nominal: first?.nominal?.mm === nominalMm ? textOf(first.nominal) : inMillimetres(nominalMm) };
   return { ...nominal, ...(nominalMm === undefined || spellOut ? boundsOf(interval) : {}), ...also };
-}
-
-/** What a stated text says, where it is one statement that can be read by itself. */
-function statementOf(text: string): Statement | undefined {
-  const outcome = readCell(text, []);
-  return outcome.ok && outcome.issues.length === 0 && outcome.value.length === 1 ? outcome.value[0] : undefined;
 }
 
 function saysTheSame(statement: Statement, { interval, nominalMm }: SizeRange): boolean {

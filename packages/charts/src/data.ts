@@ -29,3 +29,6 @@ export const GRAMS_PER_OUNCE: number = GRAMS_PER_POUND / 16;
 
 /** One cubic inch in litres, from 1 in = 25.4 mm exactly: 2.54³ = 16.387064 cm³. */
 export const LITRES_PER_CUBIC_INCH = 0.016387064;
+
+/** A range wider than this share of all plausible lengths holds most people (assumption). */
+export const WIDEST_RANGE_SHARE = 0.5;

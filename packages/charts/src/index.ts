@@ -1,4 +1,24 @@
+export { auditChart } from "./audit-chart.ts";
+export { auditChartText } from "./audit-chart-text.ts";
+export type {
+  AuditFinding,
+  CapacityFinding,
+  ChartTable,
+  ImplausibleFinding,
+  InferredFinding,
+  NeighbourFinding,
+  OpenEndFinding,
+  RelationFinding,
+  Slip,
+  SuspiciousFinding,
+  UnmeasuredFinding,
+  UnstatedGirthFinding,
+  WidthFinding,
+} from "./audit-finding.ts";
+export { auditReport } from "./audit-report.ts";
+export type { BeltData, ChartData, RangeData, RangeEndsData, RangesData, SizeData } from "./chart-data.ts";
 export type { ChartDefaults, ChartFormat, ChartOptions, ParseChartOptions } from "./chart-options.ts";
+export { chartToData } from "./chart-to-data.ts";
 export { inferNominalIntervals } from "./infer-nominal-intervals.ts";
 export { chartsIssues } from "./issues.ts";
 export { parseChart, safeParseChart } from "./parse-chart.ts";
@@ -20,3 +40,4 @@ export {
   type SwappablePart,
   swappableParts,
 } from "./size-chart.ts";
+export { sizesInOrder } from "./sizes-in-order.ts";

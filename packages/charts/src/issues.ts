@@ -239,29 +239,28 @@ const catalogue = {
   },
   "chart-length-suspicious": {
     severity: "warning",
-    message:
-      "{size}: {fromMm} to {toMm} mm is no {dimension} of a person; {slip}, it would be {wouldBeFromMm} to {wouldBeToMm} mm",
+    message: "{size}: {lengths} is no {dimension} of a person; {slip}, it would be {wouldBe}",
     expected: "{dimension} between {leastMm} and {mostMm} mm",
   },
   "chart-length-implausible": {
     severity: "warning",
-    message: "{size}: {fromMm} to {toMm} mm is no {dimension} of a person",
+    message: "{size}: {lengths} is no {dimension} of a person",
     expected: "{dimension} between {leastMm} and {mostMm} mm",
   },
   "chart-range-narrow": {
     severity: "warning",
     message: "{size} spans only {widthMm} mm of {dimension}, less than a tape reading can tell apart",
-    expected: "a range of at least {leastMm} mm",
+    expected: "a range of at least {limitMm} mm",
   },
   "chart-range-wide": {
     severity: "warning",
     message: "{size} spans {widthMm} mm of {dimension}: most people lie within it",
-    expected: "a range of at most {mostMm} mm, unless the harness really adjusts that far",
+    expected: "a range of at most {limitMm} mm, unless the harness really adjusts that far",
   },
   "chart-interval-inferred": {
     severity: "warning",
     message:
-      "{size} states one {dimension}, {nominalMm} mm; its range, {fromMm} to {toMm} mm, is inferred from the other sizes",
+      "{size} states one {dimension}, {nominalMm} mm; its range, {lengths}, is inferred from the other sizes",
     expected: "a stated range",
   },
   "chart-girth-unstated": {
@@ -281,7 +280,8 @@ const catalogue = {
   },
   "chart-capacity-falls": {
     severity: "warning",
-    message: "{other} is longer than {size} but holds less: {otherLitres} L after {sizeLitres} L",
+    message:
+      "{other} is larger than {size} in {dimension} but holds less: {otherLitres} L after {sizeLitres} L",
     expected: "a capacity that grows with the size",
   },
 } as const;

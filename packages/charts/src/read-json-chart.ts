@@ -32,7 +32,13 @@ export function readJsonChart(source: Source): DraftChart {
   const belts = itemsOf(parts.get("belts"), "the list of hip belts", reading).map((item, position) =>
     readJsonBelt(item, { path: ["belts", position], issues }),
   );
-  return { about, sizes: keepFirst(sizes, issues), belts: keepFirst(belts, issues), issues, place: source.place };
+  return {
+    about,
+    sizes: keepFirst(sizes, issues),
+    belts: keepFirst(belts, issues),
+    issues,
+    place: source.place,
+  };
 }
 
 function swappableTexts(entry: SourceEntry, reading: Reading): readonly string[] {

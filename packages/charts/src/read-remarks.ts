@@ -25,7 +25,12 @@ export function readRemarks(
     const place = placeOf(remark.line, 1, file);
     const text = value.replace(/[\s,;]+$/, "");
     if (key === undefined) {
-      const facts = { what: "a chart", key: word, hint: hintFor(word, aboutKeys), known: aboutKeys.join(", ") };
+      const facts = {
+        what: "a chart",
+        key: word,
+        hint: hintFor(word, aboutKeys),
+        known: aboutKeys.join(", "),
+      };
       issues.push(chartIssue("chart-key-unknown", { path: [word], place, received: text, facts }));
     } else if (texts.has(key)) {
       issues.push(chartIssue("chart-key-repeated", { path: [key], place, received: text, facts: { key } }));
