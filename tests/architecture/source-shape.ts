@@ -52,8 +52,9 @@ export function findImportTimeCode(file: SourceText): readonly string[] {
 
   for (const statement of source.statements) {
     if (ts.isVariableStatement(statement)) {
-      if ((statement.declarationList.flags & ts.NodeFlags.Const) === 0) {
-        complain(statement, "declares a variable that can change");
+      const isConstant = (statement.declarationList.flags & ts.NodeFlags.Const) !== 0;
+      if (!isConstant && statement.modifiers?.some(isExportKeyword)) {
+        complain(statement, "exports a variable that can change");
       }
       visit(statement);
     } else if (ts.isClassDeclaration(statement)) {
