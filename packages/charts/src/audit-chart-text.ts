@@ -15,7 +15,7 @@ import { safeParseChart } from "./parse-chart.ts";
  * ```ts
  * import { auditChartText } from "@tapewise/charts";
  * const text = "size,torso (cm),torso (in)\nS,38-43,15-19\nM,43-48,17-19";
- * auditChartText(text, { chart: "Fellrunner 40" }).map((issue) => issue.code); // => ["chart-statements-disagree"]
+ * auditChartText(text, { chart: "Crew pack 40" }).map((issue) => issue.code); // => ["chart-statements-disagree"]
  * ```
  */
 export function auditChartText(text: string, options: ParseChartOptions = {}): readonly Issue[] {

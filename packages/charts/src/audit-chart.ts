@@ -1,6 +1,7 @@
 import type { Interval } from "@tapewise/intervals";
+import { dimensionName } from "@tapewise/landmarks";
 import type { Facts, Issue, IssuePath } from "@tapewise/outcome";
-import type { AuditFinding, ChartTable, Slip } from "./audit-finding.ts";
+import type { AuditFinding, ChartTable, NeighbourFinding, Slip } from "./audit-finding.ts";
 import { auditReport } from "./audit-report.ts";
 import { chartIssue } from "./chart-issue.ts";
 import { USUAL_OVERLAP_MM } from "./data.ts";
@@ -24,9 +25,9 @@ import { tidy } from "./tidy.ts";
  * @example
  * ```ts
  * import { auditChart, parseChart } from "@tapewise/charts";
- * const chart = parseChart("size,torso (cm)\nS,38-43\nM,45-50", { chart: "Fellrunner 40" });
+ * const chart = parseChart("size,torso (cm)\nS,38-43\nM,45-50", { chart: "Crew pack 40" });
  * auditChart(chart)[0]?.path; // => ["sizes", "S", "torso-length"]
- * auditChart(chart)[0]?.message; // => "S and M leave a gap of 20 mm in torso-length, from 430 to 450 mm"
+ * auditChart(chart)[0]?.message; // => "S and M leave a gap of 20 mm in torso length, from 430 to 450 mm"
  * ```
  */
 export function auditChart(chart: SizeChart): readonly Issue[] {
@@ -73,7 +74,12 @@ function factsOf(finding: AuditFinding): Facts {
     case "size-without-dimension":
       return { size: finding.size };
     default:
-      return { size: finding.size, dimension: finding.dimension, ...moreFacts(finding) };
+      return {
+        size: finding.size,
+        dimension: finding.dimension,
+        what: words(finding.dimension),
+        ...moreFacts(finding),
+      };
   }
 }
 
@@ -83,12 +89,10 @@ function moreFacts(
   switch (finding.kind) {
     case "gap":
     case "gap-of-writing":
+      return { other: finding.other, ...widthFacts(finding) };
     case "overlap":
-    case "overlap-wide": {
-      const { other, fromMm, toMm, widthMm } = finding;
-      const width = { fromMm: tidy(fromMm), toMm: tidy(toMm), widthMm: tidy(widthMm) };
-      return { other, ...width, usualMm: USUAL_OVERLAP_MM };
-    }
+    case "overlap-wide":
+      return { other: finding.other, ...widthFacts(finding), usualMm: USUAL_OVERLAP_MM };
     case "size-inside":
     case "ranges-equal":
     case "sizes-out-of-order":
@@ -119,6 +123,15 @@ function moreFacts(
   }
 }
 
+function widthFacts({ fromMm, toMm, widthMm }: NeighbourFinding): Facts {
+  return { fromMm: tidy(fromMm), toMm: tidy(toMm), widthMm: tidy(widthMm) };
+}
+
+/** What is measured, for the words of an issue. */
+function words(dimension: ChartDimension): string {
+  return dimension === "unstated-hip-girth" ? "hip girth" : dimensionName(dimension);
+}
+
 /** The finite ends as numbers, and the whole as words, because an open end is no number. */
 function lengthFacts(prefix: "" | "wouldBe", { from, to }: Interval): Facts {
   const name = (end: "From" | "To"): string =>
@@ -126,11 +139,11 @@ function lengthFacts(prefix: "" | "wouldBe", { from, to }: Interval): Facts {
   return {
     ...(Number.isFinite(from) ? { [name("From")]: tidy(from) } : {}),
     ...(Number.isFinite(to) ? { [name("To")]: tidy(to) } : {}),
-    [prefix === "" ? "lengths" : "wouldBe"]: words(from, to),
+    [prefix === "" ? "lengths" : "wouldBe"]: lengthWords(from, to),
   };
 }
 
-function words(from: number, to: number): string {
+function lengthWords(from: number, to: number): string {
   if (from === to) return `${tidy(from)} mm`;
   if (!Number.isFinite(from)) return `up to ${tidy(to)} mm`;
   return Number.isFinite(to) ? `${tidy(from)} to ${tidy(to)} mm` : `from ${tidy(from)} mm`;

@@ -35,7 +35,8 @@ export function auditLengths(
     const at = { ...where, size: size.name };
     const findings: LengthFinding[] = [];
     const stated = statedLengths(range);
-    if (!liesWithin(stated, limits)) findings.push(explain(range, stated, { ...at, limits }));
+    const isPlausible = liesWithin(stated, limits);
+    if (!isPlausible) findings.push(explain(range, stated, { ...at, limits }));
     if (range.nominalMm !== undefined) {
       findings.push({
         kind: "interval-inferred",
@@ -45,6 +46,8 @@ export function auditLengths(
       });
       return findings;
     }
+    // Of figures that are wrong, the width says nothing.
+    if (!isPlausible) return findings;
     const widthMm = intervalLength(range.interval);
     if (widthMm < NARROWEST_RANGE_MM) {
       findings.push({ kind: "range-narrow", ...at, widthMm, limitMm: NARROWEST_RANGE_MM });

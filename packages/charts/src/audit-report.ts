@@ -17,7 +17,7 @@ import { chartDimensions, type SizeChart } from "./size-chart.ts";
  * @example
  * ```ts
  * import { auditReport, parseChart } from "@tapewise/charts";
- * const chart = parseChart("size,torso (cm)\nS,38-43\nM,45-50", { chart: "Fellrunner 40" });
+ * const chart = parseChart("size,torso (cm)\nS,38-43\nM,45-50", { chart: "Crew pack 40" });
  * auditReport(chart); // => [{ kind: "gap", table: "sizes", dimension: "torso-length", size: "S", other: "M", fromMm: 430, toMm: 450, widthMm: 20 }]
  * ```
  */

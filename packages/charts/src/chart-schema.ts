@@ -57,7 +57,12 @@ const range: z.ZodType<string | RangeData> = z
   .union([cell, z.strictObject({ from, to, nominal, also })])
   .register(schemaTexts, { id: "range", description: "What a size states of one dimension." });
 
-const ranges = fromDimensions(() => range.optional());
+const optionalRange = range.optional();
+
+const ranges = Object.fromEntries(chartDimensions.map((dimension) => [dimension, optionalRange])) as Record<
+  ChartDimension,
+  typeof optionalRange
+>;
 
 const size: z.ZodType<SizeData> = z
   .strictObject({
@@ -106,15 +111,15 @@ const belt: z.ZodType<BeltData> = z
  * @example
  * ```ts
  * import { chartSchema } from "@tapewise/charts/schema";
- * chartSchema.safeParse({ chart: "Fellrunner 40", sizes: [{ size: "M", "torso-length": "43-48 cm" }] }).success; // => true
- * chartSchema.safeParse({ chart: "Fellrunner 40", sizes: [] }).success; // => false
+ * chartSchema.safeParse({ chart: "Crew pack 40", sizes: [{ size: "M", "torso-length": "43-48 cm" }] }).success; // => true
+ * chartSchema.safeParse({ chart: "Crew pack 40", sizes: [] }).success; // => false
  * ```
  */
 export const chartSchema: z.ZodType<ChartData> = z
   .strictObject({
     chart: name
       .clone()
-      .register(schemaTexts, { description: "The chart's own name.", examples: ["Fellrunner 40, women"] }),
+      .register(schemaTexts, { description: "The chart's own name.", examples: ["Crew pack 40, women"] }),
     maker: z
       .string()
       .max(LONGEST_CELL)
@@ -143,7 +148,7 @@ export const chartSchema: z.ZodType<ChartData> = z
       "Body dimensions by size. Rules that join several fields are not in this schema: lengths must be readable, from not above to, a nominal length between them, at least one of the three in each range, names of sizes distinct, and at least one dimension stated.",
     examples: [
       {
-        chart: "Fellrunner 40, women",
+        chart: "Crew pack 40, women",
         cut: "women",
         harness: "adjustable",
         sizes: [
@@ -153,11 +158,3 @@ export const chartSchema: z.ZodType<ChartData> = z
       },
     ],
   });
-
-/** One schema for each dimension. */
-function fromDimensions<Schema>(make: () => Schema): Record<ChartDimension, Schema> {
-  return Object.fromEntries(chartDimensions.map((dimension) => [dimension, make()])) as Record<
-    ChartDimension,
-    Schema
-  >;
-}

@@ -26,7 +26,7 @@ import { statementOf } from "./statement-of.ts";
  * @example
  * ```ts
  * import { chartToData, parseChart } from "@tapewise/charts";
- * const chart = parseChart("size,torso (cm),torso (in)\nS,38-43,15-17\nM,46,18", { chart: "Fellrunner 40" });
+ * const chart = parseChart("size,torso (cm),torso (in)\nS,38-43,15-17\nM,46,18", { chart: "Crew pack 40" });
  * chartToData(chart).sizes[0]; // => { size: "S", "torso-length": { from: "38 cm", to: "43 cm", also: { from: "15 in", to: "17 in" } } }
  * chartToData(chart).sizes[1]; // => { size: "M", "torso-length": { nominal: "46 cm", also: { nominal: "18 in" } } }
  * ```

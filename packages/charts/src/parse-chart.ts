@@ -35,7 +35,7 @@ export function safeParseChart(text: string, options: ParseChartOptions = {}): O
  * @example
  * ```ts
  * import { parseChart } from "@tapewise/charts";
- * parseChart("size,torso (cm)\nS/M,38-46", { chart: "Fellrunner 40" }).sizes[0]?.covers; // => ["S", "M"]
+ * parseChart("size,torso (cm)\nS/M,38-46", { chart: "Crew pack 40" }).sizes[0]?.covers; // => ["S", "M"]
  * ```
  */
 export function parseChart(text: string, options: ParseChartOptions = {}): SizeChart {

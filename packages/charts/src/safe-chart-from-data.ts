@@ -18,7 +18,7 @@ import { sourceOfData } from "./source-of-data.ts";
  * @example
  * ```ts
  * import { safeChartFromData } from "@tapewise/charts";
- * const outcome = safeChartFromData({ chart: "Fellrunner 40", sizes: [{ size: "M", "torso-length": "43-48 cm" }] });
+ * const outcome = safeChartFromData({ chart: "Crew pack 40", sizes: [{ size: "M", "torso-length": "43-48 cm" }] });
  * outcome.ok && outcome.value.sizes[0]?.ranges["torso-length"]?.interval.from; // => 430
  * safeChartFromData(null).issues.map((issue) => issue.code); // => ["chart-value-kind", "chart-no-sizes"]
  * ```

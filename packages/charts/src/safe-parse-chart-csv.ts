@@ -31,7 +31,7 @@ import type { SizeChart } from "./size-chart.ts";
  * @example
  * ```ts
  * import { safeParseChartCsv } from "@tapewise/charts";
- * const outcome = safeParseChartCsv("size,torso-length (cm)\nS,38-43\nM,46\nL,48+", { chart: "Fellrunner 40" });
+ * const outcome = safeParseChartCsv("size,torso-length (cm)\nS,38-43\nM,46\nL,48+", { chart: "Crew pack 40" });
  * outcome.ok && outcome.value.sizes.map((size) => size.name); // => ["S", "M", "L"]
  * outcome.ok && outcome.value.sizes[1]?.ranges["torso-length"]?.interval; // => { from: 430, to: 480, fromClosed: true, toClosed: true }
  * ```

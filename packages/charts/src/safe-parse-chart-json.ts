@@ -28,7 +28,7 @@ import { placesIn } from "./text-lines.ts";
  * @example
  * ```ts
  * import { safeParseChartJson } from "@tapewise/charts";
- * const text = '{"chart": "Fellrunner 40", "sizes": [{"size": "M", "torso-length": {"from": "43 cm", "to": "48 cm"}}]}';
+ * const text = '{"chart": "Crew pack 40", "sizes": [{"size": "M", "torso-length": {"from": "43 cm", "to": "48 cm"}}]}';
  * const outcome = safeParseChartJson(text);
  * outcome.ok && outcome.value.sizes[0]?.ranges["torso-length"]?.interval.to; // => 480
  * ```

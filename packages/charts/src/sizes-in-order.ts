@@ -8,7 +8,7 @@ import type { ChartDimension, Size, SizeChart } from "./size-chart.ts";
  * @example
  * ```ts
  * import { parseChart, sizesInOrder } from "@tapewise/charts";
- * const chart = parseChart("size,torso (cm)\nL,47-52\nS,38-43\nM,42-48", { chart: "Fellrunner 40" });
+ * const chart = parseChart("size,torso (cm)\nL,47-52\nS,38-43\nM,42-48", { chart: "Crew pack 40" });
  * sizesInOrder(chart, "torso-length").map((size) => size.name); // => ["S", "M", "L"]
  * sizesInOrder(chart, "stature"); // => []
  * ```
