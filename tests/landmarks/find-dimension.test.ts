@@ -62,9 +62,16 @@ describe("findDimension suggests what was meant", () => {
     ["torso length (cm)", "torso-length"],
     ["chest girht", "chest-girth"],
     ["biacromal", "shoulder-breadth"],
+    ["to waist nape", "back-waist-length"],
+    ["girth crest iliac", "hip-belt-girth"],
   ])("%j: %s first", (text, first) => {
     const found = findDimension(text);
     expect(found.kind === "unknown" && found.suggestions[0]).toBe(first);
+  });
+
+  test("at most three, however many are alike", () => {
+    const found = findDimension("circumference");
+    expect(found.kind === "unknown" && found.suggestions.length).toBe(3);
   });
 
   test("a misspelt ambiguous word suggests all that it may mean", () => {

@@ -1,6 +1,6 @@
 /**
  * How alike two short keys are, from 0 (nothing in common) to 1 (equal): the larger of the
- * Sørensen–Dice coefficient of their letter pairs, which forgives another order of words, and of the
+ * Sørensen–Dice coefficient of their sets of letter pairs, which forgives another order of words, and of the
  * edit distance with swaps (optimal string alignment) as a share of the longer key, which forgives
  * slips of the finger.
  */
@@ -11,20 +11,15 @@ export function nameSimilarity(a: string, b: string): number {
 }
 
 function diceCoefficient(a: string, b: string): number {
-  const pairs = new Map<string, number>();
-  for (let i = 0; i + 1 < a.length; i++) {
-    const pair = a.slice(i, i + 2);
-    pairs.set(pair, (pairs.get(pair) ?? 0) + 1);
-  }
-  let shared = 0;
-  for (let i = 0; i + 1 < b.length; i++) {
-    const pair = b.slice(i, i + 2);
-    const left = pairs.get(pair) ?? 0;
-    if (left > 0) shared += 1;
-    pairs.set(pair, left - 1);
-  }
-  const all = a.length + b.length - 2;
+  const pairsOfA = letterPairs(a);
+  const pairsOfB = letterPairs(b);
+  const shared = [...pairsOfA].filter((pair) => pairsOfB.has(pair)).length;
+  const all = pairsOfA.size + pairsOfB.size;
   return all > 0 ? (2 * shared) / all : 0;
+}
+
+function letterPairs(text: string): Set<string> {
+  return new Set(Array.from({ length: Math.max(0, text.length - 1) }, (_, i) => text.slice(i, i + 2)));
 }
 
 function editDistance(a: string, b: string): number {

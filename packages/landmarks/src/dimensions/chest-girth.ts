@@ -15,7 +15,7 @@ export const chestGirth: DimensionGuide = {
   definition:
     "The level girth of the chest at the bust points, under the arms and over the shoulder blades; with breasts, over the fullest part.",
   use: "It tells how much room the straps and the chest strap need: a large chest or strong back muscles speak for the longer of two harnesses.",
-  landmarks: ["thelion", "mesosternale", "scapula-inferior-angle"],
+  landmarks: ["thelion", "scapula-inferior-angle"],
   standards: [
     { standard: "ISO 8559-1:2017", term: "bust girth", clause: "5.3.4", origin: "second-hand" },
     {

@@ -14,7 +14,7 @@ export const hipGirth: DimensionGuide = {
   kind: "girth",
   definition: "The level girth of the hips where the seat stands out furthest to the back.",
   use: "Some charts size the hip belt by it. It is not where the belt sits, so it stands in for the hip-belt girth only where a chart says so.",
-  landmarks: ["buttock-point", "trochanterion"],
+  landmarks: ["buttock-point"],
   standards: [
     { standard: "ISO 8559-1:2017", term: "hip girth", clause: "5.3.13", origin: "second-hand" },
     { standard: "NATICK/TR-15/007", term: "buttock circumference", origin: "second-hand" },

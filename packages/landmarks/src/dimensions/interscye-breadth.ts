@@ -8,7 +8,7 @@ export const interscyeBreadth: DimensionGuide = {
   definition:
     "The level length across the back, along the skin, between the upper ends of the two back armpit folds.",
   use: "It tells how broad the back is where the back panel of a pack lies.",
-  landmarks: ["back-armpit-fold", "scapula-inferior-angle"],
+  landmarks: ["back-armpit-fold"],
   standards: [
     { standard: "ISO 8559-1:2017", term: "back width", origin: "from memory" },
     { standard: "NATICK/TR-15/007", term: "interscye I", origin: "from memory" },

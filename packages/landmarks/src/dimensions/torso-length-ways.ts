@@ -83,7 +83,7 @@ export const torsoLengthWays: readonly [Way, ...Way[]] = [
         text: "Stick the end of the tape on the sticker with a strip of plaster, the zero at the bump, the scale outwards.",
       },
       {
-        text: "Let the tape hang down the back and step against no wall: look straight ahead and let it lie along the spine.",
+        text: "Let the tape hang down the back, away from any wall; look straight ahead and let it lie along the spine.",
       },
       {
         text: "Lay both hands on the tops of the hip bones, thumbs to the back, and let the thumbs reach for each other, level.",

@@ -9,7 +9,7 @@ export const underbustGirth: DimensionGuide = {
   definition:
     "The level girth of the ribs just below the breasts, in the crease; without one, at the lower end of the breastbone.",
   use: "Together with the chest girth it tells how much the chest stands out, which decides where straps and a chest strap can lie without pressing.",
-  landmarks: ["underbust-level", "thelion"],
+  landmarks: ["underbust-level"],
   standards: [
     { standard: "ISO 8559-1:2017", term: "under bust girth", clause: "5.3.8", origin: "second-hand" },
   ],

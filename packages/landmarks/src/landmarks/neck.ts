@@ -41,13 +41,14 @@ export const neckLandmarks: readonly Landmark[] = [
       "Run a fingertip down the middle of the neck to the place where neck and back meet: one or two bumps now stand out most.",
       "Lay one fingertip on each of the two largest bumps, one above the other.",
       "Ask for the head to come up and then to tip slowly backwards. The upper finger should feel its bump slide forward and vanish: that one is C6. The bump under the lower finger stays: that one is C7.",
-      "If both bumps stay, you are one too low, on C7 and T1: move both fingers up by one bump and try again.",
+      "If both bumps stay, you are one too low, on C7 and T1: move both fingers up by one bump and try again. If both vanish, you are one too high: move both down.",
       "With the head level again, keep the finger on C7 and mark its middle with a small sticker or a washable pen.",
     ],
     check: [
       "Lay the finger on the mark and ask for the head to turn slowly from side to side: C7 moves a little with it, T1 hardly at all.",
       "Take the finger away, wait a moment and find it again without looking at the mark: two honest finds lie within half a finger's breadth.",
       "Do not go by the largest bump alone: in many people T1 stands out as far as C7, or further.",
+      "Where soft tissue hides the bumps, mark the crease that forms at the foot of the neck when the head tips back a little, note that the mark is uncertain, and rely on trying the pack on.",
     ],
     confusions: [
       {

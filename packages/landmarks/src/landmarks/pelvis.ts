@@ -18,6 +18,7 @@ export const pelvisLandmarks: readonly Landmark[] = [
       "Lay the edge of each hand, palm down and thumb to the back, into the soft side between ribs and hip.",
       "Press gently inwards, then slide down until the hand comes to rest on a hard shelf: that is the crest.",
       "Feel along the shelf from front to back. It rises, has a highest point just behind the middle of the side, and falls again.",
+      "Where it is hard to feel, lift and lower the heel of that side: the bone moves up and down under the hand, the ribs do not. Stand on both feet again before you mark.",
       "Press firmly but kindly, so that the soft layer over the bone is not taken for bone, and mark the highest point on each side.",
     ],
     check: [
