@@ -23,7 +23,9 @@ export function readCell(text: string, units: StatedUnits): Outcome<readonly Sta
   const issues: Issue[] = [];
   parts.forEach((part, position) => {
     const outcome = readStatement(part, units[position] ?? units[0], units);
-    issues.push(...outcome.issues);
+    // A second statement is there for the sake of its other unit.
+    const isOtherUnit = (issue: Issue): boolean => position > 0 && issue.code === "chart-cell-unit-differs";
+    issues.push(...outcome.issues.filter((issue) => !isOtherUnit(issue)));
     if (outcome.ok) statements.push(outcome.value);
   });
   return success(statements, issues);

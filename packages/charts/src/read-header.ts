@@ -26,19 +26,29 @@ const HARNESS_WORDS = /^(?:harness|back system)(?: type)?$/;
  */
 export function readHeader(text: string): Column {
   const header = tidyCell(text).replaceAll(" | ", " ");
-  let wrongUnit: Column | undefined;
+  const { ways, last } = readings(header);
   const suggestions = new Set<string>();
-  for (const [label, unit] of readings(header)) {
+  let wrongUnit: Column | undefined;
+  for (const [label, unit] of ways) {
     const column = columnOf(label, unit);
-    if (column.kind === "unknown") for (const suggestion of column.suggestions) suggestions.add(suggestion);
-    else if (column.kind === "wrong-unit") wrongUnit ??= column;
-    else return column;
+    if (column.kind === "wrong-unit") wrongUnit ??= column;
+    else if (column.kind !== "unknown") return column;
+    else for (const suggestion of column.suggestions) suggestions.add(suggestion);
   }
-  return wrongUnit ?? { kind: "unknown", suggestions: [...suggestions].slice(0, 3) };
+  if (wrongUnit !== undefined) return wrongUnit;
+  const column = last === undefined ? undefined : columnOf(last, "");
+  if (column !== undefined && column.kind !== "unknown") return column;
+  return { kind: "unknown", suggestions: [...suggestions].slice(0, 3) };
 }
 
-/** The ways to part a header into a label and a unit, the likelier ones first. */
-function readings(header: string): readonly (readonly [label: string, unit: string])[] {
+interface Readings {
+  /** The ways to part a header into a label and a unit, the likelier ones first. */
+  readonly ways: readonly (readonly [label: string, unit: string])[];
+  /** The header without the remark in brackets at its end. */
+  readonly last: string | undefined;
+}
+
+function readings(header: string): Readings {
   const ways: (readonly [string, string])[] = [];
   const bracket = /^(.*?)\s*[([]([^()[\]]*)[)\]]$/.exec(header);
   const comma = /^(.*?)\s*,\s*([^,]*)$/.exec(header);
@@ -48,10 +58,8 @@ function readings(header: string): readonly (readonly [label: string, unit: stri
     if (way?.[1] !== undefined && way[2] !== undefined && way[2].trim() !== "")
       ways.push([way[1], way[2].trim()]);
   }
-  // "Torso length in" is inches, and "Hips in widest part" no unit at all.
   ways.push([header, ""]);
-  if (bracket?.[1] !== undefined) ways.push([bracket[1], ""]);
-  return ways;
+  return { ways, last: bracket?.[1] };
 }
 
 function columnOf(label: string, unit: string): Column {

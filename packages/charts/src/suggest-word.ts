@@ -1,14 +1,15 @@
 import { distance } from "fastest-levenshtein";
 
-/** The known word that was probably meant: at most a third of its letters away; else none. */
+/** The known word that was probably meant: at most two fifths of its letters away, and at most three; else none. */
 export function nearestWord(word: string, known: readonly string[]): string | undefined {
   const lower = word.toLowerCase();
   let nearest: string | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const candidate of known) {
-    if (Math.abs(candidate.length - word.length) > candidate.length / 3) continue;
+    const furthest = Math.min(3, Math.round(candidate.length * 0.4));
+    if (Math.abs(candidate.length - word.length) > furthest) continue;
     const away = distance(lower, candidate.toLowerCase());
-    if (away < least && away <= candidate.length / 3) {
+    if (away < least && away <= furthest) {
       least = away;
       nearest = candidate;
     }
