@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { uniformInt } from "pure-rand/distribution/uniformInt";
-import { xoroshiro128plusFromState } from "pure-rand/generator/xoroshiro128plus";
+import { generatorOf } from "./generator.ts";
 import { normalQuantile } from "./normal-quantile.ts";
 import { type Key, scramble } from "./scramble.ts";
 
@@ -54,7 +54,7 @@ export function createRandom(seed: number): Random {
 }
 
 function fromKey(key: Key): Random {
-  const generator = xoroshiro128plusFromState(scramble(key, [0]));
+  const generator = generatorOf(scramble(key, [0]));
   const uniform = (): number => {
     for (;;) {
       // Upper bits: the lowest ones of xoroshiro128+ are its weakest.
