@@ -35,7 +35,7 @@ export function toMillimetres(value: number, unit: LengthUnit): Millimetres {
 /**
  * A length as a number of some unit: the double nearest to the exact quotient, so 304.8 mm is 12 in and
  * not 12.000000000000002 in. As in {@link toMillimetres}, the number stands for its printed decimal;
- * a value of up to twelve digits that went through millimetres comes back unchanged.
+ * a value of up to eleven digits that went through millimetres comes back unchanged.
  *
  * @throws {@link InvalidArgumentError} when the length is not finite or the unit is unknown.
  *

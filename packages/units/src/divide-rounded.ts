@@ -5,7 +5,8 @@ import { type RoundingRule, roundingRules } from "./rounding-rule.ts";
 export function divideRounded(n: bigint, d: bigint, rule: RoundingRule): bigint {
   const remainder = ((n % d) + d) % d;
   const floor = (n - remainder) / d;
-  return remainder !== 0n && goesUp(floor, 2n * remainder - d, rule) ? floor + 1n : floor;
+  const up = goesUp(floor, 2n * remainder - d, rule);
+  return up && remainder !== 0n ? floor + 1n : floor;
 }
 
 /** Whether a number between `floor` and the next whole one goes up; `beyond` is above zero past the middle. */

@@ -38,8 +38,11 @@ function plainText(text: string): string {
   if (/^[ -~]*$/.test(text)) return text.toLowerCase();
   let plain = "";
   for (const character of text) plain += plainCharacter(character);
-  // 18³⁄₈ is 18 3/8. A raised digit elsewhere is a footnote or a power, never a digit of the length.
-  return plain.replace(/[⁰¹²³⁴-⁹]+\/(?:[₀-₉]+|\d+)/g, (run) => ` ${run.normalize("NFKC")} `).toLowerCase();
+  // 18³⁄₈ is 18 3/8. A raised digit elsewhere is a footnote or a power, never a digit of the length. The whole
+  // run is matched even where no slash follows, so that no search starts again inside it.
+  const raised = /[⁰¹²³⁴-⁹]+(?:\/(?:[₀-₉]+|\d+))?/g;
+  const spread = (run: string): string => (run.includes("/") ? ` ${run.normalize("NFKC")} ` : run);
+  return plain.replace(raised, spread).toLowerCase();
 }
 
 function plainCharacter(character: string): string {
