@@ -1,4 +1,5 @@
 import { type Interval, interval } from "@tapewise/intervals";
+import { InvalidArgumentError } from "@tapewise/outcome";
 
 /**
  * The intervals that single nominal lengths stand for, in the order of the lengths; `undefined` for a
@@ -27,6 +28,10 @@ export function inferNominalIntervals(
   nominalsMm: readonly number[],
   ranges: readonly Interval[] = [],
 ): readonly (Interval | undefined)[] {
+  nominalsMm.forEach((nominal, position) => {
+    if (Number.isFinite(nominal)) return;
+    throw new InvalidArgumentError(`nominalsMm[${position}]`, nominal, "a finite length in millimetres");
+  });
   const lengths = sorted(new Set(nominalsMm));
   const ends = sorted(new Set(ranges.map((range) => range.to)));
   const starts = sorted(new Set(ranges.map((range) => range.from)));
