@@ -2,8 +2,12 @@ import { type DimensionId, dimensionKind } from "@tapewise/landmarks";
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { assumeConditions, type Conditions } from "./conditions.ts";
 import { errorDefaults } from "./data.ts";
-import { budgetFor, methodFromDefaults } from "./error-budget.ts";
+import { budgetFor } from "./error-budget.ts";
 import type { ErrorDefaults } from "./error-defaults.ts";
+import { methodFromDefaults, varianceOf } from "./method-error.ts";
+import { requireLength, requireStep } from "./require-argument.ts";
+import { requireDefaults } from "./require-defaults.ts";
+import { shownVariance } from "./scatter-behind.ts";
 
 /** Readings that are not yet taken. */
 export interface Anticipation {
@@ -11,7 +15,7 @@ export interface Anticipation {
   /** About how long the dimension is, in mm: stretch and joints grow with it. */
   readonly lengthMm: number;
   readonly count: number;
-  /** The step in mm that readings will be rounded to. */
+  /** The step in mm that readings will be rounded to; 0 for none. */
   readonly stepMm: number;
   readonly conditions: Conditions;
   readonly defaults?: ErrorDefaults;
@@ -20,7 +24,8 @@ export interface Anticipation {
 /**
  * The standard uncertainty, in mm, that readings not yet taken will have by the table of defaults.
  *
- * @throws {@link InvalidArgumentError} when the count is no whole number above 0, or a length is not finite.
+ * @throws {@link InvalidArgumentError} when the count is no whole number above 0, a length or a step is not
+ * finite, a condition is none, or the table of defaults has a figure that is none.
  *
  * @example
  * ```ts
@@ -39,17 +44,13 @@ export function anticipateUncertainty(anticipation: Anticipation): number {
   if (!(Number.isSafeInteger(count) && count > 0)) {
     throw new InvalidArgumentError("count", count, "a whole number above 0");
   }
-  if (!(Number.isFinite(lengthMm) && lengthMm > 0)) {
-    throw new InvalidArgumentError("lengthMm", lengthMm, "a finite length above 0");
-  }
-  if (!(Number.isFinite(stepMm) && stepMm >= 0)) {
-    throw new InvalidArgumentError("stepMm", stepMm, "a finite step, 0 or more");
-  }
+  requireLength("lengthMm", lengthMm);
+  requireStep("stepMm", stepMm);
   const defaults = anticipation.defaults ?? errorDefaults;
+  requireDefaults(defaults);
   const known = assumeConditions(conditions, defaults.ruleLengthMm);
   const method = methodFromDefaults(dimensionKind(dimension), lengthMm, known, defaults);
-  // The expected spread of readings to come is the method's own: as if it had been seen just so.
-  const repeat = method.repeat.reduce((sum, part) => sum + part.variance, 0);
-  const sampleMm = Math.sqrt(repeat + stepMm ** 2 / 12);
-  return budgetFor({ count, meanMm: lengthMm, sampleMm, stepMm }, method).uncertaintyMm;
+  // Readings to come are expected to scatter as the method does: as if they had been seen to do so.
+  const sampleMm = Math.sqrt(shownVariance(varianceOf(method.repeat), stepMm));
+  return budgetFor({ count, sampleMm, stepMm }, method).uncertaintyMm;
 }

@@ -1,10 +1,14 @@
 import type { MeasuredBy, Tool } from "@tapewise/landmarks";
+import { InvalidArgumentError } from "@tapewise/outcome";
 
 /** Every tool that a reading can be taken with. */
-export const tools: readonly Tool[] = ["tape", "cord-and-ruler", "short-rule"];
+const TOOLS: readonly Tool[] = ["tape", "cord-and-ruler", "short-rule"];
 
 /** Everybody who may hold it. */
-export const measurers: readonly MeasuredBy[] = ["self", "helper"];
+const MEASURERS: readonly MeasuredBy[] = ["self", "helper"];
+
+/** A rule shorter than this would be all joints. Assumption. */
+export const SHORTEST_RULE_MM = 10;
 
 /** How readings were taken. What is left out is assumed, and the estimate says so. */
 export interface Conditions {
@@ -12,7 +16,7 @@ export interface Conditions {
   readonly measuredBy?: MeasuredBy;
   /** Whether the bones were found anew before every reading, so that a slip in finding them averages out. */
   readonly landmarksFoundAfresh?: boolean;
-  /** Length of the rule in mm, for the tool `short-rule`. */
+  /** Length of the rule in mm, 10 or more, for the tool `short-rule`. */
   readonly ruleLengthMm?: number;
 }
 
@@ -25,10 +29,20 @@ export interface KnownConditions {
   readonly assumed: readonly ("tool" | "measured-by" | "landmarks-found-afresh")[];
 }
 
+/** A condition that is none: which, what it is, and what it may be. */
+export interface ConditionFault {
+  readonly part: "conditions" | "tool" | "measuredBy" | "landmarksFoundAfresh" | "ruleLengthMm";
+  readonly received: unknown;
+  readonly choices: string;
+}
+
 /**
  * Fills in conditions that nobody stated: a tape, held by the person measured, bones found once. Each
  * of them is named in `assumed`. Finding the bones once is the careful guess, because a slip in it
- * then stays in every reading.
+ * then stays in every reading. The length of the rule is filled in too; it matters for `short-rule` only.
+ *
+ * @param ruleLengthMm - length in mm of a rule whose length is not stated
+ * @throws {@link InvalidArgumentError} for a condition that is none, or a rule shorter than 10 mm.
  *
  * @example
  * ```ts
@@ -37,6 +51,8 @@ export interface KnownConditions {
  * ```
  */
 export function assumeConditions(conditions: Conditions, ruleLengthMm: number): KnownConditions {
+  const [fault] = findConditionFaults({ ruleLengthMm, ...conditions });
+  if (fault !== undefined) throw new InvalidArgumentError(fault.part, fault.received, fault.choices);
   const assumed: ("tool" | "measured-by" | "landmarks-found-afresh")[] = [];
   if (conditions.tool === undefined) assumed.push("tool");
   if (conditions.measuredBy === undefined) assumed.push("measured-by");
@@ -48,4 +64,31 @@ export function assumeConditions(conditions: Conditions, ruleLengthMm: number): 
     ruleLengthMm: conditions.ruleLengthMm ?? ruleLengthMm,
     assumed,
   };
+}
+
+/** What is wrong with conditions, whatever they turn out to be. */
+export function findConditionFaults(conditions: unknown): readonly ConditionFault[] {
+  if (typeof conditions !== "object" || conditions === null || Array.isArray(conditions)) {
+    return [{ part: "conditions", received: conditions, choices: "an object, such as { tool: “tape” }" }];
+  }
+  const stated: { readonly [part in keyof Conditions]?: unknown } = conditions;
+  const { tool, measuredBy, landmarksFoundAfresh, ruleLengthMm } = stated;
+  const faults: ConditionFault[] = [];
+  if (tool !== undefined && !TOOLS.some((known) => known === tool)) {
+    faults.push({ part: "tool", received: tool, choices: "tape, cord-and-ruler or short-rule" });
+  }
+  if (measuredBy !== undefined && !MEASURERS.some((known) => known === measuredBy)) {
+    faults.push({ part: "measuredBy", received: measuredBy, choices: "self or helper" });
+  }
+  if (landmarksFoundAfresh !== undefined && typeof landmarksFoundAfresh !== "boolean") {
+    faults.push({ part: "landmarksFoundAfresh", received: landmarksFoundAfresh, choices: "true or false" });
+  }
+  if (
+    ruleLengthMm !== undefined &&
+    !(Number.isFinite(ruleLengthMm) && Number(ruleLengthMm) >= SHORTEST_RULE_MM)
+  ) {
+    const choices = `a finite number of millimetres, ${SHORTEST_RULE_MM} or more`;
+    faults.push({ part: "ruleLengthMm", received: ruleLengthMm, choices });
+  }
+  return faults;
 }

@@ -1,39 +1,17 @@
-import type { DimensionKind } from "@tapewise/landmarks";
-import type { KnownConditions } from "./conditions.ts";
-import type { ErrorDefaults } from "./error-defaults.ts";
-import type { BudgetLine, BudgetSource } from "./estimate.ts";
+import type { BudgetLine } from "./estimate.ts";
+import { type MethodError, varianceOf } from "./method-error.ts";
 import { poolSpread } from "./pool-spread.ts";
 import { roundingCorrelation } from "./rounding-correlation.ts";
-import type { StatedError } from "./stated-error.ts";
+import { scatterBehind, shownVariance } from "./scatter-behind.ts";
 import { combineUncertainties, type UncertaintyComponent } from "./welch-satterthwaite.ts";
 
 /** What a set of readings brings to its error budget. */
 export interface ReadingSummary {
   readonly count: number;
-  readonly meanMm: number;
   /** Sample standard deviation in mm; absent for one reading. */
   readonly sampleMm?: number;
-  /** The step in mm that the readings are rounded to. */
+  /** The step in mm that the readings are rounded to; 0 for none. */
   readonly stepMm: number;
-}
-
-/** How one reading errs, cause by cause: what a method amounts to before anybody reads. */
-export interface MethodError {
-  /** Variances, in mm², of what changes from reading to reading. */
-  readonly repeat: readonly MethodPart[];
-  /** Variances, in mm², of what stays the same in every reading. */
-  readonly lasting: readonly MethodPart[];
-  /** Degrees of freedom of the repeat spread. */
-  readonly repeatDegreesOfFreedom: number;
-}
-
-/** One cause of error with its variance in mm². */
-export interface MethodPart {
-  readonly source: BudgetSource;
-  readonly variance: number;
-  readonly degreesOfFreedom: number;
-  readonly distribution: BudgetLine["distribution"];
-  readonly basis: BudgetLine["basis"];
 }
 
 /** An error budget and what it adds up to. */
@@ -47,61 +25,6 @@ export interface ErrorBudget {
   readonly pooledDegreesOfFreedom: number;
 }
 
-/** The error of a method from the table of defaults. */
-export function methodFromDefaults(
-  kind: DimensionKind,
-  lengthMm: number,
-  conditions: KnownConditions,
-  defaults: ErrorDefaults,
-): MethodError {
-  const hand = defaults.hands[kind][conditions.measuredBy];
-  const tool = defaults.tools[conditions.tool];
-  const part = (source: BudgetSource, sdMm: number, distribution: BudgetLine["distribution"] = "normal") => ({
-    source,
-    variance: sdMm ** 2,
-    degreesOfFreedom: defaults.degreesOfFreedom,
-    distribution,
-    basis: defaults.basis,
-  });
-  const joints =
-    conditions.tool === "short-rule" ? Math.max(0, Math.ceil(lengthMm / conditions.ruleLengthMm) - 1) : 0;
-  const finding = part("landmark-finding", hand.findingMm);
-  const repeat = [
-    part("repeatability", hand.handlingMm),
-    part("cord-transfer", tool.transferMm * Math.SQRT2),
-    part("rule-joints", tool.jointMm * Math.sqrt(joints)),
-  ];
-  const lasting = [
-    part("method-bias", hand.lastingMm),
-    part("tool-scale", (tool.scaleHalfWidth * lengthMm) / Math.sqrt(3), "rectangular"),
-  ];
-  return {
-    repeat: (conditions.landmarksFoundAfresh ? [...repeat, finding] : repeat).filter(isPresent),
-    lasting: (conditions.landmarksFoundAfresh ? lasting : [...lasting, finding]).filter(isPresent),
-    repeatDegreesOfFreedom: defaults.degreesOfFreedom,
-  };
-}
-
-/** The error of a method that somebody has studied and states. */
-export function methodFromStatement(error: StatedError): MethodError {
-  const part = (source: BudgetSource, sdMm: number): MethodPart => ({
-    source,
-    variance: sdMm ** 2,
-    degreesOfFreedom: Number.POSITIVE_INFINITY,
-    distribution: "normal",
-    basis: "stated",
-  });
-  return {
-    repeat: [part("repeatability", error.repeatMm)].filter(isPresent),
-    lasting: [part("stated-bias", error.biasMm)].filter(isPresent),
-    repeatDegreesOfFreedom: Number.POSITIVE_INFINITY,
-  };
-}
-
-function isPresent(part: MethodPart): boolean {
-  return part.variance > 0;
-}
-
 /**
  * The error budget of the mean of some readings: every cause with its standard uncertainty, the
  * combined standard uncertainty and the effective degrees of freedom.
@@ -112,13 +35,14 @@ function isPresent(part: MethodPart): boolean {
  */
 export function budgetFor(summary: ReadingSummary, method: MethodError): ErrorBudget {
   const { count, stepMm } = summary;
-  const rounding = stepMm === 0 ? 0 : stepMm ** 2 / 12;
-  const methodRepeat = method.repeat.reduce((sum, part) => sum + part.variance, 0);
+  const rounding = stepMm ** 2 / 12;
+  const methodRepeat = varianceOf(method.repeat);
   const pooled = poolSpread(
-    { variance: methodRepeat + rounding, degreesOfFreedom: method.repeatDegreesOfFreedom },
+    { variance: shownVariance(methodRepeat, stepMm), degreesOfFreedom: method.repeatDegreesOfFreedom },
     { variance: (summary.sampleMm ?? 0) ** 2, degreesOfFreedom: count - 1 },
   );
-  const repeat = Math.max(0, pooled.variance - rounding);
+  const isSampled = count > 1 && method.repeatDegreesOfFreedom < Number.POSITIVE_INFINITY;
+  const repeat = isSampled ? scatterBehind(pooled.variance, stepMm) : methodRepeat;
   const together = stepMm === 0 ? 0 : roundingCorrelation(Math.sqrt(repeat), stepMm);
   const roundingOfMean = (rounding * (1 + (count - 1) * together)) / count;
 
@@ -126,11 +50,11 @@ export function budgetFor(summary: ReadingSummary, method: MethodError): ErrorBu
   for (const part of method.repeat) {
     drafts.push({
       ...part,
-      type: "A",
+      type: isSampled ? "A" : "B",
       variance: ((part.variance / methodRepeat) * repeat) / count,
       degreesOfFreedom: pooled.degreesOfFreedom,
       averagesOut: true,
-      basis: count > 1 && part.basis !== "stated" ? "readings" : part.basis,
+      basis: isSampled ? "readings" : part.basis,
     });
   }
   if (method.repeat.length === 0 && repeat > 0) {
@@ -152,7 +76,7 @@ export function budgetFor(summary: ReadingSummary, method: MethodError): ErrorBu
       variance: roundingOfMean,
       degreesOfFreedom: Number.POSITIVE_INFINITY,
       averagesOut: together < 0.5,
-      basis: "readings",
+      basis: method.stepBasis,
     });
   }
   for (const part of method.lasting) drafts.push({ ...part, type: "B", averagesOut: false });
@@ -167,12 +91,11 @@ export function budgetFor(summary: ReadingSummary, method: MethodError): ErrorBu
     })),
   ];
   const combined = combineUncertainties(components);
-  const lasting = method.lasting.reduce((sum, part) => sum + part.variance, 0);
   return {
     lines: drafts.map((draft) => finishLine(draft, combined.uncertainty)),
     uncertaintyMm: combined.uncertainty,
     degreesOfFreedom: combined.degreesOfFreedom,
-    lastingMm: Math.sqrt(lasting + rounding * together),
+    lastingMm: Math.sqrt(varianceOf(method.lasting) + rounding * together),
     perReadingMm: Math.sqrt(repeat + rounding * (1 - together)),
     pooledMm: Math.sqrt(pooled.variance),
     pooledDegreesOfFreedom: pooled.degreesOfFreedom,
@@ -183,13 +106,14 @@ type Draft = Omit<BudgetLine, "uncertaintyMm" | "share"> & { readonly variance: 
 
 function finishLine(draft: Draft, combinedMm: number): BudgetLine {
   const { source, type, distribution, variance, degreesOfFreedom, averagesOut, basis } = draft;
+  const uncertaintyMm = Math.sqrt(variance);
   return {
     source,
     type,
     distribution,
-    uncertaintyMm: Math.sqrt(variance),
+    uncertaintyMm,
     degreesOfFreedom,
-    share: combinedMm === 0 ? 0 : variance / combinedMm ** 2,
+    share: combinedMm === 0 ? 0 : (uncertaintyMm / combinedMm) ** 2,
     averagesOut,
     basis,
   };

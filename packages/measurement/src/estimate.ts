@@ -19,7 +19,7 @@ export type BudgetSource =
 /** One line of the error budget (GUM 8, table of components). */
 export interface BudgetLine {
   readonly source: BudgetSource;
-  /** GUM type of evaluation: A from the spread of readings, B from anything else. */
+  /** GUM type of evaluation: A where the spread of these readings has a say in it, B otherwise. */
   readonly type: "A" | "B";
   readonly distribution: "normal" | "rectangular";
   /** Standard uncertainty of the mean from this source alone, in mm. */
@@ -46,7 +46,10 @@ export interface Coverage {
 export interface Spread {
   /** Sample standard deviation of the readings in mm; absent for one reading. */
   readonly sampleMm?: number;
-  /** Standard deviation of one reading in mm, the sample pooled with the spread known of the method. */
+  /**
+   * Standard deviation, in mm, of readings among themselves: the sample pooled with what the method is known to
+   * show. Rounding that all readings share does not show in it.
+   */
   readonly pooledMm: number;
   /** Degrees of freedom of the pooled figure. */
   readonly degreesOfFreedom: number;
@@ -72,6 +75,6 @@ export interface Estimate {
   /** The part, in mm, of one reading that averaging shrinks. */
   readonly perReadingMm: number;
   readonly budget: readonly BudgetLine[];
-  /** The conditions that the budget is made for, with what had to be assumed. */
+  /** The conditions that the budget is made for, with what had to be assumed: nothing where the error is stated. */
   readonly conditions: KnownConditions;
 }

@@ -3,9 +3,10 @@ export { assumeConditions, type Conditions, type KnownConditions } from "./condi
 export { errorDefaults } from "./data.ts";
 export type { ErrorDefaults, HandError, ToolError } from "./error-defaults.ts";
 export type { Basis, BudgetLine, BudgetSource, Coverage, Estimate, Spread } from "./estimate.ts";
+export type { EstimateInput } from "./estimate-input.ts";
 export { type GrubbsResult, grubbsCriticalValue, grubbsTest } from "./grubbs.ts";
 export { measurementIssues } from "./issues.ts";
-export { type EstimateInput, parseEstimate, safeEstimate } from "./make-estimate.ts";
+export { parseEstimate, safeEstimate } from "./make-estimate.ts";
 export { type KnownVariance, poolSpread } from "./pool-spread.ts";
 export type { Prior } from "./prior.ts";
 export { type ReadReadingsOptions, safeReadReadings } from "./read-readings.ts";

@@ -14,11 +14,11 @@ const catalogue = {
   "error-model-invalid": {
     severity: "error",
     message: "the stated error has {received} for {part}",
-    expected: "a finite number of millimetres, zero or more",
+    expected: "a number of millimetres from 0 to {largestMm}",
   },
   "conditions-invalid": {
     severity: "error",
-    message: "{received} is no {part} that is known",
+    message: "{part} cannot be {received}",
     expected: "{choices}",
   },
   "reading-alone": {
@@ -28,7 +28,7 @@ const catalogue = {
   },
   "reading-apart": {
     severity: "warning",
-    message: "{received} lies {differenceMm} mm from the middle of the other readings of the {dimension}",
+    message: "{received} lies {differenceMm} mm from the middle of all readings of the {dimension}",
     expected:
       "readings that lie within about {usualMm} mm of each other; read again before you leave one out",
   },
@@ -44,7 +44,7 @@ const catalogue = {
   },
   "readings-mixed-units": {
     severity: "warning",
-    message: "the readings of the {dimension} are partly in inches and partly in centimetres or millimetres",
+    message: "the readings of the {dimension} are partly in feet or inches and partly in metric units",
     expected: "one side of the tape for all readings",
   },
   "readings-scatter": {
@@ -62,7 +62,8 @@ const catalogue = {
     severity: "warning",
     message:
       "all {count} readings of the {dimension} are multiples of {coarse}, though they are written to {fine}",
-    expected: "readings to the nearest mark of the tape; the estimate counts the coarser step",
+    expected:
+      "readings to the nearest mark of the tape; the estimate counts the coarser step, unless the error is stated",
   },
   "readings-too-alike": {
     severity: "warning",

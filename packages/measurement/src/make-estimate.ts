@@ -1,40 +1,16 @@
-import { type DimensionId, dimensionKind, dimensionName } from "@tapewise/landmarks";
-import {
-  createIssue,
-  failure,
-  hasIssues,
-  InvalidArgumentError,
-  type Issue,
-  type IssuePath,
-  type Outcome,
-  success,
-  unwrap,
-} from "@tapewise/outcome";
+import { dimensionKind } from "@tapewise/landmarks";
+import { failure, hasIssues, InvalidArgumentError, type Outcome, success, unwrap } from "@tapewise/outcome";
 import { studentTQuantile, summarise } from "@tapewise/statistics";
-import { type LengthReading, millimetres } from "@tapewise/units";
-import { assumeConditions, type Conditions, measurers, tools } from "./conditions.ts";
+import { millimetres } from "@tapewise/units";
+import { checkInput, requireReadings } from "./check-input.ts";
+import { assumeConditions } from "./conditions.ts";
 import { errorDefaults } from "./data.ts";
-import { budgetFor, methodFromDefaults, methodFromStatement } from "./error-budget.ts";
-import type { ErrorDefaults } from "./error-defaults.ts";
+import { budgetFor } from "./error-budget.ts";
 import type { Estimate } from "./estimate.ts";
-import { measurementIssues } from "./issues.ts";
+import type { EstimateInput } from "./estimate-input.ts";
+import { methodFromDefaults, methodFromStatement, repeatMm } from "./method-error.ts";
 import { questionReadings } from "./question-readings.ts";
-import type { StatedError } from "./stated-error.ts";
-
-/** Readings of one dimension and what is known of how they were taken. */
-export interface EstimateInput {
-  readonly dimension: DimensionId;
-  readonly readings: readonly LengthReading[];
-  readonly conditions?: Conditions;
-  /** The error of the readings where it is known; replaces the table of defaults. */
-  readonly error?: StatedError;
-  /** Another table of defaults. */
-  readonly defaults?: ErrorDefaults;
-  /** Probability of the coverage interval; 0.95 where it is left out. */
-  readonly coverageProbability?: number;
-  /** Where the readings sit in the caller's data. */
-  readonly path?: IssuePath;
-}
+import { requireDefaults } from "./require-defaults.ts";
 
 /**
  * Turns the readings of one dimension into an estimate: mean, combined standard uncertainty, effective
@@ -46,7 +22,9 @@ export interface EstimateInput {
  * `reading-alone`, `reading-apart`, `reading-unit-suspect`, `reading-implausible`, `readings-mixed-units`,
  * `readings-scatter`, `readings-drift`, `readings-rounded`, `readings-too-alike`.
  *
- * @throws {@link InvalidArgumentError} for a coverage probability outside (0, 1).
+ * @throws {@link InvalidArgumentError} for a coverage probability outside (0, 1), a reading that
+ * `safeParseLength` could not have made, an unknown dimension, or a table of defaults with a figure that is
+ * none or with no more than two degrees of freedom.
  *
  * @example
  * ```ts
@@ -62,34 +40,36 @@ export interface EstimateInput {
  */
 export function safeEstimate(input: EstimateInput): Outcome<Estimate> {
   const probability = input.coverageProbability ?? 0.95;
-  if (!(probability > 0 && probability < 1)) {
+  if (!(Number.isFinite(probability) && probability > 0 && probability < 1)) {
     throw new InvalidArgumentError("coverageProbability", probability, "above 0 and below 1");
   }
+  const defaults = input.defaults ?? errorDefaults;
+  requireDefaults(defaults);
+  requireReadings(input.readings);
   const path = input.path ?? [];
   const faults = checkInput(input, path);
   if (hasIssues(faults)) return failure(faults);
 
   const { dimension, readings, error } = input;
-  const defaults = input.defaults ?? errorDefaults;
   const summary = summarise(readings.map((reading) => reading.mm));
+  const sample = summary.sd === undefined ? {} : { sampleMm: summary.sd };
   const conditions = assumeConditions(input.conditions ?? {}, defaults.ruleLengthMm);
   const method =
     error === undefined
       ? methodFromDefaults(dimensionKind(dimension), summary.mean, conditions, defaults)
       : methodFromStatement(error);
-  const usualMm = Math.sqrt(method.repeat.reduce((sum, part) => sum + part.variance, 0));
-  const writtenMm = Math.min(...finestSteps(readings));
-  const questions = questionReadings({ dimension, readings, path, usualMm, stepMm: writtenMm });
-  const budget = budgetFor(
-    {
-      count: readings.length,
-      meanMm: summary.mean,
-      stepMm: error?.resolutionMm ?? questions.stepMm,
-      ...(summary.sd === undefined ? {} : { sampleMm: summary.sd }),
-    },
-    method,
-  );
-  const factor = studentTQuantile((1 + probability) / 2, budget.degreesOfFreedom);
+  const questions = questionReadings({
+    dimension,
+    readings,
+    path,
+    repeatMm: repeatMm(method),
+    ...(error === undefined ? {} : { statedStepMm: error.resolutionMm }),
+  });
+  const stepMm = error?.resolutionMm ?? questions.stepMm;
+  const budget = budgetFor({ count: readings.length, stepMm, ...sample }, method);
+  // The lower quantile, because a probability close to 1 keeps its digits there.
+  const factor = Math.abs(studentTQuantile((1 - probability) / 2, budget.degreesOfFreedom));
+  const halfWidth = factor * budget.uncertaintyMm;
   const estimate: Estimate = {
     dimension,
     mm: millimetres(summary.mean),
@@ -98,87 +78,37 @@ export function safeEstimate(input: EstimateInput): Outcome<Estimate> {
     coverage: {
       probability,
       factor,
-      lowerMm: summary.mean - factor * budget.uncertaintyMm,
-      upperMm: summary.mean + factor * budget.uncertaintyMm,
+      lowerMm: summary.mean - halfWidth,
+      upperMm: summary.mean + halfWidth,
     },
     readings,
-    spread: {
-      ...(summary.sd === undefined ? {} : { sampleMm: summary.sd }),
-      pooledMm: budget.pooledMm,
-      degreesOfFreedom: budget.pooledDegreesOfFreedom,
-    },
+    spread: { ...sample, pooledMm: budget.pooledMm, degreesOfFreedom: budget.pooledDegreesOfFreedom },
     lastingMm: budget.lastingMm,
     perReadingMm: budget.perReadingMm,
     budget: budget.lines,
-    conditions,
+    conditions: error === undefined ? conditions : { ...conditions, assumed: [] },
   };
   return success(estimate, questions.issues);
 }
 
 /**
- * The value of {@link safeEstimate}, for data known to be good.
+ * The value of {@link safeEstimate}, for data known to be good. Questions about the readings are not told.
  *
- * @throws {@link IssuesError} with the issues where no estimate can be made.
+ * @throws `IssuesError` with the issues where no estimate can be made.
+ * @throws {@link InvalidArgumentError} as {@link safeEstimate} does.
+ *
+ * @example
+ * ```ts
+ * import { parseEstimate } from "@tapewise/measurement";
+ * import { parseLength } from "@tapewise/units";
+ * const estimate = parseEstimate({
+ *   dimension: "hip-belt-girth",
+ *   readings: [parseLength("91.2 cm"), parseLength("36 in")],
+ *   error: { biasMm: 3, repeatMm: 0, resolutionMm: 0 },
+ * });
+ * [estimate.mm, estimate.uncertaintyMm]; // => [913.2, 3]
+ * ```
  */
 export function parseEstimate(input: EstimateInput): Estimate {
   return unwrap(safeEstimate(input));
-}
-
-function finestSteps(readings: readonly LengthReading[]): readonly number[] {
-  // Spreading ten thousand readings into Math.min is safe; distinct steps are few in any case.
-  return [...new Set(readings.map((reading) => reading.stepMm))];
-}
-
-function checkInput(input: EstimateInput, path: IssuePath): readonly Issue[] {
-  const issues: Issue[] = [];
-  if (input.readings.length === 0) {
-    const facts = { dimension: dimensionName(input.dimension) };
-    issues.push(
-      createIssue(measurementIssues, "readings-missing", { path, received: input.readings, facts }),
-    );
-  }
-  const { error, conditions } = input;
-  for (const part of ["biasMm", "repeatMm", "resolutionMm"] as const) {
-    const value = error?.[part];
-    if (error !== undefined && !(Number.isFinite(value) && Number(value) >= 0)) {
-      const facts = { part };
-      issues.push(
-        createIssue(measurementIssues, "error-model-invalid", {
-          path: [...path, "error", part],
-          received: value,
-          facts,
-        }),
-      );
-    }
-  }
-  const check = (part: string, value: unknown, isGood: boolean, choices: string) => {
-    if (value !== undefined && !isGood) {
-      const facts = { part, choices };
-      issues.push(
-        createIssue(measurementIssues, "conditions-invalid", {
-          path: [...path, part],
-          received: value,
-          facts,
-        }),
-      );
-    }
-  };
-  if (conditions !== undefined) {
-    const { tool, measuredBy, ruleLengthMm } = conditions;
-    check(
-      "tool",
-      tool,
-      tools.some((known) => known === tool),
-      tools.join(", "),
-    );
-    check(
-      "measuredBy",
-      measuredBy,
-      measurers.some((known) => known === measuredBy),
-      measurers.join(", "),
-    );
-    const isLength = Number.isFinite(ruleLengthMm) && Number(ruleLengthMm) > 0;
-    check("ruleLengthMm", ruleLengthMm, isLength, "a number of millimetres above 0");
-  }
-  return issues;
 }

@@ -23,7 +23,7 @@ export interface ReadReadingsOptions {
  * Reads the readings of one dimension as people write them. What cannot be read is reported with its
  * position; what can be read is kept, in its order.
  *
- * Codes: `readings-missing` (nothing could be read), `readings-not-a-list`, and those of `safeParseLength`.
+ * Codes: `readings-missing` (an empty list), `readings-not-a-list`, and those of `safeParseLength`.
  *
  * @example
  * ```ts
@@ -45,14 +45,12 @@ export function safeReadReadings(
   }
   const readings: LengthReading[] = [];
   const issues: Issue[] = [];
-  texts.forEach((text: unknown, index) => {
-    const outcome = safeParseLength(text, {
-      path: [...path, index],
-      ...(options.unit === undefined ? {} : { unit: options.unit }),
-    });
+  // Not forEach, which passes over the holes of a list without a word.
+  for (const [index, text] of texts.entries()) {
+    const outcome = safeParseLength(text, { path: [...path, index], unit: options.unit });
     if (outcome.ok) readings.push(outcome.value);
     issues.push(...outcome.issues);
-  });
+  }
   if (readings.length > 0) return success(readings, issues);
   if (hasIssues(issues)) return failure(issues);
   return failure([createIssue(measurementIssues, "readings-missing", { path, received: texts, facts })]);

@@ -1,5 +1,5 @@
 import { dimensionName } from "@tapewise/landmarks";
-import { formatLength, type Millimetres, millimetres } from "@tapewise/units";
+import { formatLength, fromMillimetres, type Millimetres, millimetres } from "@tapewise/units";
 import type { Estimate } from "./estimate.ts";
 
 /** How an estimate is written down. */
@@ -10,7 +10,11 @@ export interface StatementOptions {
 /**
  * An estimate as a sentence to write down, with what GUM 7.2.3 asks for: value, standard uncertainty,
  * degrees of freedom, and the coverage interval with its probability and factor. Centimetres are
- * rounded half to even to one decimal (two where the uncertainty is below 1 mm), inches to two.
+ * rounded half to even to one decimal (two where the uncertainty is below 1 mm), inches to two, both to
+ * more where the uncertainty would read as 0. Degrees of freedom are rounded down (GUM G.4.1) and left out
+ * from 200 on.
+ *
+ * @throws {@link InvalidArgumentError} when the unit is none.
  *
  * @example
  * ```ts
@@ -27,7 +31,7 @@ export interface StatementOptions {
  */
 export function stateEstimate(estimate: Estimate, options: StatementOptions): string {
   const { coverage, degreesOfFreedom, readings } = estimate;
-  const decimals = options.unit === "in" || estimate.uncertaintyMm < 1 ? 2 : 1;
+  const decimals = decimalsFor(estimate.uncertaintyMm, options.unit);
   const write = (length: Millimetres) =>
     formatLength(length, { unit: options.unit, decimals, rounding: "half-even" });
   const degrees =
@@ -35,7 +39,7 @@ export function stateEstimate(estimate: Estimate, options: StatementOptions): st
       ? ""
       : ` with ${Math.floor(degreesOfFreedom)} effective degrees of freedom`;
   const count = readings.length === 1 ? "1 reading" : `${readings.length} readings`;
-  const percent = `${Number((coverage.probability * 100).toPrecision(4))} %`;
+  const percent = `${Number((coverage.probability * 100).toPrecision(12))} %`;
   return (
     `${dimensionName(estimate.dimension)} ${write(estimate.mm)} from ${count}, ` +
     `standard uncertainty ${write(millimetres(estimate.uncertaintyMm))}${degrees}; ` +
@@ -43,6 +47,16 @@ export function stateEstimate(estimate: Estimate, options: StatementOptions): st
     `(k = ${coverage.factor.toFixed(2)})`
   );
 }
+
+/** So many that the uncertainty shows a digit other than 0, as far as there is one within a nanometre. */
+function decimalsFor(uncertaintyMm: number, unit: StatementOptions["unit"]): number {
+  const usual = unit === "in" || uncertaintyMm < 1 ? 2 : 1;
+  if (uncertaintyMm === 0) return usual;
+  const needed = Math.ceil(-Math.log10(fromMillimetres(millimetres(uncertaintyMm), unit)));
+  return Math.min(MOST_DECIMALS, Math.max(usual, needed));
+}
+
+const MOST_DECIMALS = 7;
 
 /** From here on Student's t is the normal distribution to two decimals of its factor. */
 const MANY_DEGREES = 200;

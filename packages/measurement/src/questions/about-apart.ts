@@ -11,22 +11,25 @@ const SIGNIFICANCE = 0.05;
 const FAR = 3.2905;
 /** Grubbs' test calls tiny differences outliers when the others agree; below this many usual SD none is. */
 const NEAR = 2;
+/** Nor is a reading on the mark next to the others: more than one step, with room for binary fractions. */
+const STEPS = 1.5;
 
 /**
  * Readings that lie apart from the others: by Grubbs' test when there are three or more, and by the
  * spread that is usual for the method. They are questioned and never left out.
  */
 export function questionApart(context: QuestionContext): readonly Issue[] {
-  const { readings, usualMm } = context;
+  const { readings, usualMm, stepMm } = context;
   if (readings.length < 3) return [];
   const values = readings.map((reading) => reading.mm);
   const middle = median(values);
   const grubbs = grubbsTest(values, SIGNIFICANCE);
   const far = FAR * usualMm * Math.sqrt(1 + 1 / (values.length - 1));
+  const near = Math.max(NEAR * usualMm, STEPS * stepMm);
   return readings.flatMap((reading, index) => {
     const difference = Math.abs(reading.mm - middle);
-    const byMethod = usualMm > 0 && difference > far;
-    const byGrubbs = index === grubbs.index && grubbs.isOutlier && difference > NEAR * usualMm;
+    const byMethod = usualMm > 0 && difference > Math.max(far, near);
+    const byGrubbs = index === grubbs.index && grubbs.isOutlier && difference > near;
     if (!byMethod && !byGrubbs) return [];
     return [
       createIssue(measurementIssues, "reading-apart", {
@@ -37,7 +40,7 @@ export function questionApart(context: QuestionContext): readonly Issue[] {
           readingMm: roundedMm(reading.mm),
           middleMm: roundedMm(middle),
           differenceMm: roundedMm(difference),
-          usualMm: roundedMm(NEAR * usualMm),
+          usualMm: roundedMm(near),
           statistic: Math.round(grubbs.statistic * 1000) / 1000,
           critical: Math.round(grubbs.critical * 1000) / 1000,
         },

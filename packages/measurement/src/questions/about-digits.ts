@@ -1,7 +1,7 @@
 import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { measurementIssues } from "../issues.ts";
-import type { QuestionContext } from "./facts.ts";
+import { type QuestionContext, textOf } from "./facts.ts";
 
 /** Steps that people round to by habit, the coarsest first: mm, and how they are called. */
 const HABITS: readonly { readonly stepMm: number; readonly name: string }[] = [
@@ -25,25 +25,27 @@ export interface DigitFinding {
  * Digit preference: readings that are all multiples of a coarser step than they are written to. By
  * chance each is one with probability written step / coarse step.
  */
-export function questionDigits(context: QuestionContext): DigitFinding {
-  const { readings, dimension, path, stepMm } = context;
-  const none: DigitFinding = { stepMm, issues: [] };
-  if (readings.length < 2 || stepMm === 0) return none;
+export function questionDigits(
+  context: Pick<QuestionContext, "dimension" | "readings" | "path" | "writtenMm">,
+): DigitFinding {
+  const { readings, dimension, path, writtenMm } = context;
+  const none: DigitFinding = { stepMm: writtenMm, issues: [] };
+  if (readings.length < 2 || writtenMm === 0) return none;
   const distinct = new Set(readings.map((reading) => reading.mm));
   for (const habit of HABITS) {
-    const ratio = stepMm / habit.stepMm;
+    const ratio = writtenMm / habit.stepMm;
     // Readings that are alike for another reason are no evidence of a habit: each value counts once.
     if (ratio >= 0.75 || ratio ** distinct.size >= SIGNIFICANCE) continue;
     if (!readings.every((reading) => isMultiple(reading.mm, habit.stepMm))) continue;
     const issue = createIssue(measurementIssues, "readings-rounded", {
       path,
-      received: readings.map((reading) => reading.text).join(", "),
+      received: textOf(readings),
       facts: {
         dimension: dimensionName(dimension),
         count: readings.length,
         coarse: habit.name,
         coarseMm: habit.stepMm,
-        fine: `${Number(stepMm.toPrecision(4))} mm`,
+        fine: `${Number(writtenMm.toPrecision(4))} mm`,
       },
     });
     return { stepMm: habit.stepMm, issues: [issue] };
@@ -61,10 +63,11 @@ function isMultiple(lengthMm: number, stepMm: number): boolean {
  * all fall on one mark is about n^(−1/2) (q / (σ√(2π)))^(n−1), with step q and scatter σ.
  */
 export function questionAlike(context: QuestionContext): readonly Issue[] {
-  const { readings, dimension, path, usualMm, stepMm } = context;
+  const { readings, dimension, path, repeatMm, writtenMm } = context;
   const count = readings.length;
-  if (count < 3 || usualMm === 0 || new Set(readings.map((reading) => reading.mm)).size > 1) return [];
-  const chance = Math.min(1, stepMm / (usualMm * Math.sqrt(2 * Math.PI))) ** (count - 1) / Math.sqrt(count);
+  if (count < 3 || repeatMm === 0 || new Set(readings.map((reading) => reading.mm)).size > 1) return [];
+  const oneMark = Math.min(1, writtenMm / (repeatMm * Math.sqrt(2 * Math.PI)));
+  const chance = oneMark ** (count - 1) / Math.sqrt(count);
   if (chance >= SIGNIFICANCE) return [];
   return [
     createIssue(measurementIssues, "readings-too-alike", {

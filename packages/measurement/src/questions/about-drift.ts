@@ -1,14 +1,15 @@
 import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
-import { studentTCdf, summarise } from "@tapewise/statistics";
+import { studentTUpperTail, summarise } from "@tapewise/statistics";
 import { measurementIssues } from "../issues.ts";
-import { type QuestionContext, roundedMm } from "./facts.ts";
+import { type QuestionContext, roundedMm, textOf } from "./facts.ts";
 
 const SIGNIFICANCE = 0.01;
 
 /**
  * Readings that rise or fall from the first to the last (slumping, a stretching cord): the two-sided
- * t test of the least-squares slope over the order of reading, for four readings or more.
+ * t test of the least-squares slope over the order of reading, for four readings or more. A drift by no
+ * more than one reading usually scatters is not worth a question.
  */
 export function questionDrift(context: QuestionContext): readonly Issue[] {
   const { readings, usualMm, dimension, path } = context;
@@ -30,11 +31,11 @@ export function questionDrift(context: QuestionContext): readonly Issue[] {
   if (Math.abs(drift) <= usualMm || total === 0) return [];
   const t =
     residual === 0 ? Number.POSITIVE_INFINITY : Math.abs(slope) / Math.sqrt(residual / (count - 2) / orders);
-  if (2 * (1 - studentTCdf(t, count - 2)) >= SIGNIFICANCE) return [];
+  if (2 * studentTUpperTail(t, count - 2) >= SIGNIFICANCE) return [];
   return [
     createIssue(measurementIssues, "readings-drift", {
       path,
-      received: values.map((value) => roundedMm(value)).join(", "),
+      received: textOf(readings),
       facts: { dimension: dimensionName(dimension), driftMm: roundedMm(drift) },
     }),
   ];

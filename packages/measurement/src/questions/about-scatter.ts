@@ -1,8 +1,8 @@
 import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
-import { chiSquareCdf, summarise } from "@tapewise/statistics";
+import { chiSquareUpperTail, summarise } from "@tapewise/statistics";
 import { measurementIssues } from "../issues.ts";
-import { type QuestionContext, roundedMm } from "./facts.ts";
+import { type QuestionContext, roundedMm, textOf } from "./facts.ts";
 
 const SIGNIFICANCE = 0.01;
 
@@ -17,11 +17,11 @@ export function questionScatter(context: QuestionContext): readonly Issue[] {
   if (sd === undefined) return [];
   const degrees = readings.length - 1;
   const statistic = degrees * (sd / usualMm) ** 2;
-  if (statistic < Number.MAX_VALUE && chiSquareCdf(statistic, degrees) < 1 - SIGNIFICANCE) return [];
+  if (chiSquareUpperTail(statistic, degrees) >= SIGNIFICANCE) return [];
   return [
     createIssue(measurementIssues, "readings-scatter", {
       path,
-      received: readings.map((reading) => reading.text).join(", "),
+      received: textOf(readings),
       facts: { dimension: dimensionName(dimension), sampleMm: roundedMm(sd), usualMm: roundedMm(usualMm) },
     }),
   ];

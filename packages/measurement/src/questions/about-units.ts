@@ -1,21 +1,18 @@
 import { contains } from "@tapewise/intervals";
 import { dimensionName, plausibleLimits } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
-import { fromMillimetres, type LengthReading, type LengthUnit, toMillimetres } from "@tapewise/units";
+import { describeUnit, fromMillimetres, type LengthReading, toMillimetres } from "@tapewise/units";
 import { measurementIssues } from "../issues.ts";
-import type { QuestionContext } from "./facts.ts";
+import { type QuestionContext, textOf } from "./facts.ts";
 
-const INCH_UNITS: readonly LengthUnit[] = ["in", "ft"];
-
-/** Readings of one dimension that are written partly in inches and partly in metric units. */
+/** Readings of one dimension that are written partly in feet or inches and partly in metric units. */
 export function questionMixedUnits(context: QuestionContext): readonly Issue[] {
   const { readings, dimension, path } = context;
-  const inches = readings.filter((reading) => INCH_UNITS.includes(reading.unit)).length;
-  if (inches === 0 || inches === readings.length) return [];
+  if (new Set(readings.map((reading) => describeUnit(reading.unit).system)).size < 2) return [];
   return [
     createIssue(measurementIssues, "readings-mixed-units", {
       path,
-      received: readings.map((reading) => reading.text).join(", "),
+      received: textOf(readings),
       facts: { dimension: dimensionName(dimension) },
     }),
   ];
