@@ -4,9 +4,8 @@ export const comparisonTexts = {
   "cut-matches": "{chart} and {other} fit about equally well; {chart} is cut for this body.",
   "adjustable-for-first-pack":
     "{chart} and {other} fit about equally well; the harness of {chart} can be adjusted, which forgives more in a first pack.",
-  "smaller-misfit":
-    "{chart} and {other} are equally likely to fit; {chart} would be off by less if it does not.",
-  "equal-fit": "{chart} and {other} fit equally well; they stand in order of their names.",
+  "smaller-misfit": "{chart} and {other} are about equally likely to fit; {chart} is off by less on average.",
+  "equal-fit": "{chart} and {other} fit about equally well.",
 } as const;
 
 /** A stable code for why one pack stands before another. */

@@ -11,7 +11,7 @@ export interface RankedChart {
   readonly beforeNext?: Reason<ComparisonCode>;
 }
 
-/** Many packs held against one person, best first. */
+/** One person held against many packs, best first. */
 export interface Comparison {
   readonly ranked: readonly RankedChart[];
 }

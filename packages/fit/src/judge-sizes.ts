@@ -1,8 +1,9 @@
 import type { SizeRanges } from "@tapewise/charts";
 import type { Beliefs } from "./belief.ts";
+import { holdAgainst } from "./hold-against.ts";
 import { jointProbability } from "./joint-probability.ts";
 import type { JudgedDimension } from "./judged-dimensions.ts";
-import { holdAgainst } from "./location-scale.ts";
+
 import type { DimensionFit, SizeFit } from "./recommendation.ts";
 
 /** What can be judged: a size of a pack, or of a hip belt. */
@@ -20,7 +21,8 @@ export interface JudgedSizes {
 
 /**
  * How every size fits. A size that says nothing of the main dimension cannot be compared and stays
- * unjudged; one that says nothing of another dimension sets no bound there.
+ * unjudged; one that says nothing of another dimension sets no bound there, and the reasons say so where
+ * it is picked.
  */
 export function judgeSizes(
   sizes: readonly Judgeable[],

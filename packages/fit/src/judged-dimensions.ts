@@ -1,5 +1,5 @@
 import type { ChartDimension, SizeRanges } from "@tapewise/charts";
-import type { DimensionId } from "@tapewise/landmarks";
+import { type DimensionId, dimensionIds } from "@tapewise/landmarks";
 import type { Belief, Beliefs } from "./belief.ts";
 
 /** A dimension of a chart that something is known of. */
@@ -8,34 +8,34 @@ export interface JudgedDimension {
   readonly belief: Belief;
 }
 
-/** Every dimension that a chart states, in the order of its first appearance. */
-export function chartedDimensions(
-  sizes: readonly { readonly ranges: SizeRanges }[],
-): readonly ChartDimension[] {
-  const names = new Set<ChartDimension>();
-  for (const size of sizes) {
-    for (const [name, range] of Object.entries(size.ranges)) {
-      if (range !== undefined) names.add(name as ChartDimension);
-    }
-  }
-  return [...names];
+/** What the length of a harness goes by, the most telling first. */
+const BACK_LENGTHS: readonly ChartDimension[] = ["torso-length", "back-waist-length", "stature"];
+
+/** Whether a larger figure asks for a longer harness. */
+export function setsHarnessLength(dimension: ChartDimension): boolean {
+  return BACK_LENGTHS.includes(dimension);
 }
 
 /**
- * The dimensions of a chart that can be judged, the one that the chart turns on first: the torso length
- * where there is one, for a harness is made to it.
+ * Every dimension that a chart states: first what the length of a harness goes by, then the rest in the
+ * order of the list of dimensions. The order of the chart plays no part.
  */
+export function chartedDimensions(
+  sizes: readonly { readonly ranges: SizeRanges }[],
+): readonly ChartDimension[] {
+  const stated = (name: ChartDimension) => sizes.some(({ ranges }) => ranges[name] !== undefined);
+  return [...new Set([...BACK_LENGTHS, ...dimensionIds, "unstated-hip-girth" as const])].filter(stated);
+}
+
+/** The dimensions that something is known of, in their order. */
 export function judgeDimensions(
   charted: readonly ChartDimension[],
   beliefs: Beliefs,
 ): readonly JudgedDimension[] {
-  const judged = charted.flatMap((name): readonly JudgedDimension[] => {
+  return charted.flatMap((name): readonly JudgedDimension[] => {
     const belief = beliefFor(name, beliefs);
     return belief === undefined ? [] : [{ charted: name, belief }];
   });
-  return judged.toSorted(
-    (a, b) => Number(b.charted === "torso-length") - Number(a.charted === "torso-length"),
-  );
 }
 
 /** A chart that says "hip" and not which is judged where its belt would sit, else at the widest part. */

@@ -1,16 +1,19 @@
 import { anticipateUncertainty, type Estimate } from "@tapewise/measurement";
 import type { Belief } from "./belief.ts";
 import type { JudgedDimension } from "./judged-dimensions.ts";
-import { lookAhead, type Prospect } from "./look-again.ts";
+import { lookAhead, type Prospect, type Standing } from "./look-ahead.ts";
+import type { NextStepCode } from "./next-steps.ts";
 import type { FitPolicy } from "./policy.ts";
-import type { NextStepCode } from "./reasons.ts";
-import type { SizeFit } from "./recommendation.ts";
 
 /** A look at the body that is worth taking before a size is picked for good. */
 export interface Look extends Prospect {
   readonly code: Extract<NextStepCode, "measure-again" | "measure-with-helper" | "measure-dimension">;
-  readonly dimension: string;
+  /** What to read: a chart may say only "hip", a person needs to know where. */
+  readonly dimension: Belief["dimension"];
+  /** How many readings. */
   readonly count: number;
+  /** The probability of the pick as it stands, which the gain adds to. */
+  readonly nowProbability: number;
 }
 
 /** A part of the whole gain that is enough to stop at fewer readings. */
@@ -24,60 +27,62 @@ const HELPER_ADVANTAGE = 1.5;
  * only the prior spoke for.
  */
 export function planLook(
-  fits: readonly SizeFit[],
-  pick: SizeFit,
+  standing: Standing,
   judged: readonly JudgedDimension[],
   policy: FitPolicy,
 ): Look | undefined {
-  if (pick.probability >= policy.sureProbability) return undefined;
-  const looks = judged
-    .flatMap((dimension) => looksAt(dimension, fits, pick, policy))
-    .filter((look) => look.changeProbability >= policy.changeProbability)
-    .filter((look) => look.gainProbability >= policy.worthwhileGain);
-  return looks.toSorted((a, b) => b.gainProbability - a.gainProbability)[0];
+  if (standing.pick.probability >= policy.sureProbability || policy.mostFurtherReadings < 1) return undefined;
+  return judged
+    .flatMap((dimension) => lookAt(dimension, standing, policy) ?? [])
+    .toSorted((a, b) => b.gainProbability - a.gainProbability)[0];
 }
 
-function looksAt(
+function lookAt(
   { charted, belief }: JudgedDimension,
-  fits: readonly SizeFit[],
-  pick: SizeFit,
+  standing: Standing,
   policy: FitPolicy,
-): readonly Look[] {
-  const ahead = (afterSdMm: number) => lookAhead(fits, pick, charted, belief, afterSdMm);
-  const { estimate } = belief;
+): Look | undefined {
+  const { dimension, estimate } = belief;
+  const most = policy.mostFurtherReadings;
+  const look = (code: Look["code"], count: number, afterSdMm: number): readonly Look[] => {
+    const prospect = lookAhead(standing, charted, belief, afterSdMm);
+    const isWorthwhile =
+      prospect.changeProbability >= policy.changeProbability &&
+      prospect.gainProbability >= policy.worthwhileGain;
+    const nowProbability = standing.pick.probability;
+    return isWorthwhile ? [{ code, dimension, count, nowProbability, ...prospect }] : [];
+  };
   if (estimate === undefined) {
-    const after = withFreshReadings(belief, "self", policy.mostFurtherReadings, 1);
-    return [
-      { code: "measure-dimension", dimension: charted, count: policy.mostFurtherReadings, ...ahead(after) },
-    ];
+    return look("measure-dimension", most, withFreshReadings(belief, "self", most, USUAL_STEP_MM))[0];
   }
-  const more = Array.from({ length: policy.mostFurtherReadings }, (_, i) => ({
-    count: i + 1,
-    ...ahead(withMoreReadings(belief, estimate, i + 1)),
-  }));
-  const most = more.at(-1);
-  const enough = more.find((one) => one.gainProbability >= ENOUGH * (most?.gainProbability ?? 0));
-  const again: readonly Look[] =
-    enough === undefined ? [] : [{ code: "measure-again", dimension: charted, ...enough }];
+  const more = Array.from({ length: most }, (_, i) => i + 1).flatMap((count) =>
+    look("measure-again", count, withMoreReadings(belief, estimate, count)),
+  );
+  const whole = more.at(-1)?.gainProbability ?? 0;
+  const again = more.find((one) => one.gainProbability >= ENOUGH * whole);
   if (!isHelperAnOption(estimate)) return again;
-  const count = policy.mostFurtherReadings;
-  const helped = ahead(withFreshReadings(belief, "helper", count, stepOf(estimate)));
-  return helped.gainProbability >= HELPER_ADVANTAGE * (most?.gainProbability ?? 0)
-    ? [{ code: "measure-with-helper", dimension: charted, count, ...helped }]
-    : again;
+  const [helped] = look(
+    "measure-with-helper",
+    most,
+    withFreshReadings(belief, "helper", most, stepOf(estimate)),
+  );
+  return helped !== undefined && helped.gainProbability >= HELPER_ADVANTAGE * whole ? helped : again;
 }
+
+/** The step of a reading that is not yet taken: the millimetres of a tape. */
+const USUAL_STEP_MM = 1;
 
 /** An error that somebody stated holds for their way of reading; what a helper would bring is not known. */
-function isHelperAnOption(estimate: Estimate): boolean {
-  return (
-    estimate.conditions.measuredBy === "self" && estimate.budget.every((line) => line.basis !== "stated")
-  );
+function isHelperAnOption({ conditions, budget }: Estimate): boolean {
+  return conditions.measuredBy === "self" && budget.every((line) => line.basis !== "stated");
 }
 
-function stepOf(estimate: Estimate): number {
-  return Math.min(...new Set(estimate.readings.map((reading) => reading.stepMm)));
+function stepOf({ readings }: Estimate): number {
+  const [first, ...others] = readings.map(({ stepMm }) => stepMm);
+  return others.reduce((least, step) => Math.min(least, step), first ?? USUAL_STEP_MM);
 }
 
+/** Uncertainty after further readings of the same kind: their mean replaces that of the readings so far. */
 function withMoreReadings(belief: Belief, estimate: Estimate, further: number): number {
   const count = estimate.readings.length + further;
   const after = estimate.lastingMm ** 2 + estimate.perReadingMm ** 2 / count;
@@ -85,6 +90,7 @@ function withMoreReadings(belief: Belief, estimate: Estimate, further: number): 
   return sdFromPrecision(1 / belief.sdMm ** 2 - 1 / estimate.uncertaintyMm ** 2 + 1 / after);
 }
 
+/** Uncertainty after readings of another kind, which add to those so far. */
 function withFreshReadings(
   belief: Belief,
   measuredBy: "self" | "helper",
@@ -101,6 +107,7 @@ function withFreshReadings(
   return sdFromPrecision(1 / belief.sdMm ** 2 + 1 / fresh ** 2);
 }
 
+/** Nothing is learned where no precision is left, say between two figures that are both exact. */
 function sdFromPrecision(precision: number): number {
   return precision > 0 ? 1 / Math.sqrt(precision) : Number.POSITIVE_INFINITY;
 }

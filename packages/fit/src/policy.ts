@@ -10,7 +10,7 @@ export interface FitPolicy {
   readonly changeProbability: number;
   /** "Measure again" needs at least this expected rise in the probability of the right size. */
   readonly worthwhileGain: number;
-  /** At most this many further readings are proposed. */
+  /** At most this many further readings are proposed; with 0 none are. */
   readonly mostFurtherReadings: number;
   /** Below this probability no size is called likely, and the smallest expected misfit decides. */
   readonly hopelessProbability: number;

@@ -1,22 +1,29 @@
+import { compareFit } from "./compare-fit.ts";
+import type { JudgedDimension } from "./judged-dimensions.ts";
 import type { FitPolicy } from "./policy.ts";
 import type { SizeFit } from "./recommendation.ts";
+import { roomIn } from "./room-in.ts";
 
 /**
- * Sizes from the best to the worst: by probability, equal ones by expected misfit, then by name, so
- * that the chart's order does not matter. Where no size is likely at all, misfit goes first, because
- * the nearest size is then the better answer.
+ * Sizes from the best to the worst: the likelier fit, then the smaller expected misfit, then more room
+ * to the nearer end in the main dimension. What is equal in all of these stands in order of the names,
+ * so that the order of the chart plays no part.
  */
-export function rankSizes(fits: readonly SizeFit[], policy: FitPolicy): readonly SizeFit[] {
-  const best = fits.reduce((most, fit) => Math.max(most, fit.probability), 0);
-  const byProbability = (a: SizeFit, b: SizeFit) => b.probability - a.probability;
-  const byMisfit = (a: SizeFit, b: SizeFit) => compareNumbers(a.expectedMisfitMm, b.expectedMisfitMm);
-  const [first, second] =
-    best < policy.hopelessProbability ? [byMisfit, byProbability] : [byProbability, byMisfit];
-  return fits.toSorted((a, b) => first(a, b) || second(a, b) || (a.size < b.size ? -1 : 1));
+export function rankSizes(
+  fits: readonly SizeFit[],
+  main: JudgedDimension,
+  policy: FitPolicy,
+): readonly SizeFit[] {
+  return fits.toSorted(
+    (a, b) =>
+      compareFit(a, b, policy) ||
+      compareRooms(roomIn(b, main), roomIn(a, main)) ||
+      (a.size === b.size ? 0 : a.size < b.size ? -1 : 1),
+  );
 }
 
-/** Order of two numbers that may both be infinite. */
-function compareNumbers(a: number, b: number): number {
-  if (a === b) return 0;
-  return a < b ? -1 : 1;
+/** Both may be infinite; a millionth of a millimetre is rounding and no room. */
+function compareRooms(a: number, b: number): number {
+  const [stepsOfA, stepsOfB] = [Math.round(a * 1e6), Math.round(b * 1e6)];
+  return stepsOfA === stepsOfB ? 0 : stepsOfA - stepsOfB;
 }

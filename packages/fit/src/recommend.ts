@@ -1,20 +1,9 @@
-import type { ChartDimension, SizeChart } from "@tapewise/charts";
-import { createIssue, failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
-import { formBeliefs } from "./belief.ts";
-import { explain } from "./explain.ts";
-import { fitIssues } from "./issues.ts";
-import { judgeSizes } from "./judge-sizes.ts";
-import { chartedDimensions, judgeDimensions } from "./judged-dimensions.ts";
+import type { SizeChart } from "@tapewise/charts";
+import { type Outcome, success } from "@tapewise/outcome";
+import { answerInquiry } from "./answer-inquiry.ts";
+import { openInquiry } from "./open-inquiry.ts";
 import type { Person, RecommendOptions } from "./person.ts";
-import { pickBelt } from "./pick-belt.ts";
-import { planLook } from "./plan-look.ts";
-import { defaultPolicy } from "./policy.ts";
-import { questionByPrior } from "./question-by-prior.ts";
-import { rankSizes } from "./rank-sizes.ts";
 import type { Recommendation } from "./recommendation.ts";
-import { settle } from "./settle.ts";
-import { judge } from "./verdict.ts";
-import { speakDimension } from "./write-reason.ts";
 
 /**
  * Holds one person against one chart: how every size fits, which one to take and why, how sure that
@@ -27,7 +16,8 @@ import { speakDimension } from "./write-reason.ts";
  * Codes of failure: `chart-without-sizes`, `chart-not-judged`, `estimate-repeated`. The outcome's issues
  * hold the code `estimate-unlikely` where a reading is far from what the prior expects.
  *
- * @throws {@link InvalidArgumentError} for a prior whose means and covariances do not belong together.
+ * @throws {@link InvalidArgumentError} for a policy whose figures are out of bounds, and for whatever
+ * {@link formBeliefs} refuses.
  *
  * @example
  * ```ts
@@ -50,107 +40,8 @@ export function recommend(
   chart: SizeChart,
   options: RecommendOptions,
 ): Outcome<Recommendation> {
-  const policy = options.policy ?? defaultPolicy;
-  const faults = checkPerson(person, chart);
-  if (hasIssues(faults)) return failure(faults);
-
-  const beliefs = formBeliefs(person.estimates, person.prior);
-  const swapsBelt = chart.swappable.includes("hip-belt");
-  const charted = chartedDimensions(chart.sizes);
-  const known = judgeDimensions(charted, beliefs);
-  // A belt that can be had in another size does not bind the size of the pack, unless nothing else does.
-  const bound = swapsBelt ? known.filter((one) => !isBeltDimension(one.charted)) : known;
-  const judged = bound.length > 0 ? bound : known;
-  const main = judged[0];
-  if (main === undefined) return failure([notJudged(chart, charted, person)]);
-
-  const { fits, unjudged } = judgeSizes(chart.sizes, judged, beliefs);
-  const ranked = rankSizes(fits, policy);
-  const settled = settle(ranked, chart, person.build ?? [], main.charted, policy);
-  if (settled === undefined) return failure([notJudged(chart, charted, person)]);
-
-  const { pick } = settled;
-  const plain = judge(pick, fits, judged, policy);
-  const look = planLook(fits, pick, judged, policy);
-  const isDoubtful = look !== undefined && look.code !== "measure-dimension";
-  const belt = pickBelt(chart, beliefs, policy);
-  const questions = questionByPrior(beliefs, person.prior, policy);
-  const explained = explain({
-    chart,
-    person,
-    beliefs,
-    known,
-    judged,
-    charted,
-    settled,
-    plain,
-    look,
-    belt,
-    questions,
-    policy,
-    unit: options.unit,
-  });
-  const recommendation: Recommendation = {
-    chart: chart.chart,
-    ...(chart.maker === undefined ? {} : { maker: chart.maker }),
-    ...(chart.product === undefined ? {} : { product: chart.product }),
-    verdict: isDoubtful ? "measure-again" : plain.verdict,
-    pick: pick.size,
-    probability: pick.probability,
-    sizes: fits,
-    unjudgedSizes: unjudged,
-    ...(belt === undefined ? {} : { belt }),
-    ...(plain.outside === undefined ? {} : { outside: plain.outside }),
-    reasons: explained.reasons,
-    next: explained.next,
-    beliefs: known.map(({ charted: dimension, belief }) => ({
-      dimension,
-      meanMm: belief.meanMm,
-      sdMm: belief.sdMm,
-      degreesOfFreedom: belief.degreesOfFreedom,
-      from: belief.from,
-    })),
-    estimates: person.estimates,
-    questions,
-  };
-  return success(recommendation, questions);
-}
-
-function isBeltDimension(dimension: string): boolean {
-  return dimension === "hip-belt-girth" || dimension === "unstated-hip-girth" || dimension === "hip-girth";
-}
-
-function checkPerson(person: Person, chart: SizeChart): readonly Issue[] {
-  const issues: Issue[] = [];
-  if (chart.sizes.length === 0) {
-    issues.push(
-      createIssue(fitIssues, "chart-without-sizes", {
-        path: ["chart"],
-        received: chart.sizes,
-        facts: { chart: chart.chart },
-      }),
-    );
-  }
-  const seen = new Set<string>();
-  person.estimates.forEach(({ dimension }, index) => {
-    if (seen.has(dimension)) {
-      issues.push(
-        createIssue(fitIssues, "estimate-repeated", {
-          path: ["estimates", index],
-          received: dimension,
-          facts: { dimension: speakDimension(dimension) },
-        }),
-      );
-    }
-    seen.add(dimension);
-  });
-  return issues;
-}
-
-function notJudged(chart: SizeChart, charted: readonly ChartDimension[], person: Person): Issue {
-  return createIssue(fitIssues, "chart-not-judged", {
-    path: ["estimates"],
-    received: person.estimates.map((estimate) => estimate.dimension).join(", "),
-    facts: { chart: chart.chart, charted: charted.map(speakDimension).join(", ") },
-  });
+  const inquiry = openInquiry(person, options);
+  if (!inquiry.ok) return inquiry;
+  const answer = answerInquiry(inquiry.value, chart);
+  return answer.ok ? success(answer.value, inquiry.value.questions) : answer;
 }

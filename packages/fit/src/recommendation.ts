@@ -1,10 +1,20 @@
 import type { ChartDimension, SizeRange } from "@tapewise/charts";
 import type { Estimate } from "@tapewise/measurement";
 import type { Issue } from "@tapewise/outcome";
+import type { NextStepCode } from "./next-steps.ts";
 import type { Reason } from "./reason.ts";
-import type { NextStepCode, ReasonCode } from "./reasons.ts";
+import type { ReasonCode } from "./reasons.ts";
 
-/** What the choice amounts to. */
+/**
+ * What the choice amounts to.
+ *
+ * - `fits`: the picked size is likelier than not to fit (from the policy's `fitProbability` on).
+ * - `two-sizes-fit`: another one is so too, and some bodies fit both.
+ * - `between-sizes`: no size is likelier than not to fit, and neither end of the chart is passed.
+ * - `outside-the-range`: an end of the chart is passed, in the dimension that `outside` names.
+ * - `measure-again`: whatever of these holds so far, a look at the body that `next` names has a real chance
+ *   to change it, or no length that a harness is made to is known.
+ */
 export type Verdict = "fits" | "two-sizes-fit" | "between-sizes" | "outside-the-range" | "measure-again";
 
 /** How one dimension of the body sits in one size. */
@@ -24,7 +34,7 @@ export interface DimensionFit {
 /** How one size fits. */
 export interface SizeFit {
   readonly size: string;
-  /** Probability that every judged dimension lies in the size's intervals. */
+  /** Probability that every judged dimension lies in the size's intervals; what it does not state has no bounds. */
   readonly probability: number;
   /** Sum over the judged dimensions of the expected distance to the interval, in mm. */
   readonly expectedMisfitMm: number;
@@ -44,6 +54,7 @@ export interface DimensionBelief {
   readonly dimension: ChartDimension;
   readonly meanMm: number;
   readonly sdMm: number;
+  /** `Infinity` where the spread counts as known. */
   readonly degreesOfFreedom: number;
   readonly from: "readings" | "prior" | "readings-and-prior";
 }
@@ -57,7 +68,11 @@ export interface OutsideRange {
   readonly probability: number;
 }
 
-/** The answer for one person and one chart. */
+/**
+ * The answer for one person and one chart. Plain data that JSON can carry; as JSON has no infinity,
+ * `JSON.stringify` writes `null` for an open end of an interval and for unlimited degrees of freedom, and
+ * for nothing else.
+ */
 export interface Recommendation {
   readonly chart: string;
   readonly maker?: string;
@@ -65,11 +80,11 @@ export interface Recommendation {
   readonly verdict: Verdict;
   /** The best size; it is named even where it does not fit well, and the verdict says so. */
   readonly pick: string;
-  /** Probability that the picked size fits in every judged dimension. */
+  /** Probability that the picked size fits in every judged dimension; a belt that is sized apart has its own. */
   readonly probability: number;
   /** Every size that could be judged, in the chart's order. */
   readonly sizes: readonly SizeFit[];
-  /** Sizes that state nothing about the dimension that the chart turns on. */
+  /** Sizes that state nothing about the dimension that the chart turns on, and could not be compared. */
   readonly unjudgedSizes: readonly string[];
   readonly belt?: BeltFit;
   readonly outside?: OutsideRange;

@@ -1,6 +1,6 @@
-import { hull, type Interval } from "@tapewise/intervals";
+import { hull } from "@tapewise/intervals";
+import { holdAgainst } from "./hold-against.ts";
 import type { JudgedDimension } from "./judged-dimensions.ts";
-import { holdAgainst } from "./location-scale.ts";
 import type { FitPolicy } from "./policy.ts";
 import type { OutsideRange, SizeFit, Verdict } from "./recommendation.ts";
 
@@ -11,9 +11,10 @@ export interface PlainVerdict {
 }
 
 /**
- * What the probabilities amount to. A size fits from the policy's `fitProbability` on. Where none
- * does, the person lies outside the chart if one end of it is passed with at least that probability,
- * and between sizes otherwise.
+ * What the probabilities amount to. A size fits from the policy's `fitProbability` on, and two do when
+ * their probabilities add up to more than 1, for then some bodies must fit both. Where no size fits, the
+ * person lies outside the chart if one end of it is passed with at least that probability in any
+ * dimension, and between sizes otherwise.
  */
 export function judge(
   pick: SizeFit,
@@ -22,32 +23,33 @@ export function judge(
   policy: FitPolicy,
 ): PlainVerdict {
   if (pick.probability >= policy.fitProbability) {
-    const fitting = fits.filter((fit) => fit.probability >= policy.fitProbability);
-    return { verdict: fitting.length > 1 ? "two-sizes-fit" : "fits" };
+    const fitsToo = (fit: SizeFit) =>
+      fit !== pick &&
+      fit.probability >= policy.fitProbability &&
+      fit.probability + pick.probability > 1 + ROUNDING;
+    return { verdict: fits.some(fitsToo) ? "two-sizes-fit" : "fits" };
   }
-  const outside = judged
-    .flatMap((dimension) => farthestEnd(dimension, fits))
+  const [outside] = judged
+    .flatMap((dimension) => likelierEnd(dimension, fits))
     .filter((end) => end.probability >= policy.fitProbability)
-    .toSorted((a, b) => b.probability - a.probability)[0];
+    .toSorted((a, b) => b.probability - a.probability);
   return outside === undefined ? { verdict: "between-sizes" } : { verdict: "outside-the-range", outside };
 }
 
-function farthestEnd(judged: JudgedDimension, fits: readonly SizeFit[]): readonly OutsideRange[] {
-  const intervals = fits.map(
-    (fit) => fit.dimensions.find((one) => one.dimension === judged.charted)?.range.interval,
+/** Two sizes that share nothing must not seem to share a last digit. */
+const ROUNDING = 1e-9;
+
+/** The end of the chart that is passed with the larger probability; nothing where a size takes everybody. */
+function likelierEnd(
+  { charted, belief }: JudgedDimension,
+  fits: readonly SizeFit[],
+): readonly OutsideRange[] {
+  const stated = fits.flatMap(
+    (fit) => fit.dimensions.find((one) => one.dimension === charted)?.range.interval ?? [],
   );
-  // A size without a statement on this dimension takes everybody.
-  if (intervals.some((interval) => interval === undefined)) return [];
-  const [first, ...others] = intervals.filter((interval): interval is Interval => interval !== undefined);
-  if (first === undefined) return [];
-  const fit = holdAgainst(judged.belief, hull(first, ...others));
-  const end = fit.below > fit.above ? "below" : "above";
-  return [
-    {
-      dimension: judged.charted,
-      end,
-      byMm: fit.expectedMisfitMm,
-      probability: end === "below" ? fit.below : fit.above,
-    },
-  ];
+  const [first, ...others] = stated;
+  if (first === undefined || stated.length < fits.length) return [];
+  const { below, above, expectedMisfitMm: byMm } = holdAgainst(belief, hull(first, ...others));
+  const end = below > above ? "below" : "above";
+  return [{ dimension: charted, end, byMm, probability: Math.max(below, above) }];
 }

@@ -1,56 +1,44 @@
 import type { ChartDimension } from "@tapewise/charts";
 import { dimensionName } from "@tapewise/landmarks";
-import { type Facts, fillTemplate } from "@tapewise/outcome";
+import { fillTemplate } from "@tapewise/outcome";
 import { formatLength, millimetres } from "@tapewise/units";
-import type { Reason } from "./reason.ts";
+import type { PlainReason, Reason } from "./reason.ts";
+import { writePercent } from "./write-percent.ts";
 
 /** Unit of lengths in sentences. */
 export type SentenceUnit = "cm" | "in";
 
 /**
- * Makes a reason: the code, the facts, and the sentence with lengths in the reader's unit (tenths of a
- * centimetre or eighths of an inch, half to even) and probabilities as percentages.
+ * Adds the sentence to a reason: lengths in the reader's unit (tenths of a centimetre or eighths of an
+ * inch, half to even), probabilities as percentages, dimensions by their name.
  */
 export function writeReason<Code extends string>(
   texts: Readonly<Record<Code, string>>,
-  code: Code,
-  facts: Facts,
+  reason: PlainReason<Code>,
   unit: SentenceUnit,
 ): Reason<Code> {
-  const words: Record<string, string> = {};
-  for (const [name, value] of Object.entries(facts)) words[name] = writeFact(name, value, unit);
-  return { code, facts, sentence: fillTemplate(texts[code], words) };
+  const words = Object.entries(reason.facts).map(([name, value]) => [name, writeFact(name, value, unit)]);
+  return { ...reason, sentence: fillTemplate(texts[reason.code], Object.fromEntries(words)) };
 }
 
 function writeFact(name: string, value: string | number, unit: SentenceUnit): string {
-  if (typeof value === "string") return value;
+  if (typeof value === "string")
+    return /dimension$/i.test(name) ? speakDimension(value as ChartDimension) : value;
   if (name.endsWith("Mm")) return writeLength(value, unit);
   if (name.endsWith("Probability")) return writePercent(value);
   return String(Number(value.toPrecision(4)));
 }
 
-/** A length in mm in the reader's unit. */
-export function writeLength(lengthMm: number, unit: SentenceUnit): string {
+/** A length in mm in the reader's unit; what would be rounded to nothing is said to be less than a step. */
+function writeLength(lengthMm: number, unit: SentenceUnit): string {
   const length = millimetres(lengthMm);
-  return unit === "cm"
-    ? formatLength(length, { unit: "cm", decimals: 1, rounding: "half-even" })
-    : formatLength(length, { unit: "in", denominator: 8, rounding: "half-even" });
-}
-
-/**
- * A probability as a percentage that does not claim too much: whole numbers, and words beyond 1 and 99.
- *
- * @example
- * ```ts
- * import { writePercent } from "@tapewise/fit";
- * writePercent(0.934); // => "93 %"
- * writePercent(0.9999); // => "more than 99 %"
- * ```
- */
-export function writePercent(probability: number): string {
-  if (probability < 0.01) return probability === 0 ? "0 %" : "less than 1 %";
-  if (probability > 0.99) return probability === 1 ? "100 %" : "more than 99 %";
-  return `${Math.round(probability * 100)} %`;
+  const isShort = lengthMm > 0 && lengthMm < (unit === "cm" ? 0.5 : 25.4 / 16);
+  if (unit === "cm") {
+    if (isShort) return "less than 0.1 cm";
+    return formatLength(length, { unit: "cm", decimals: 1, rounding: "half-even" });
+  }
+  if (isShort) return "less than 1/8 in";
+  return formatLength(length, { unit: "in", denominator: 8, rounding: "half-even" });
 }
 
 /** A dimension as it is read aloud. */
