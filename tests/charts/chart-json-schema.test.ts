@@ -9,13 +9,13 @@ const schema = chartJsonSchema();
 const validate = new Ajv2020({ strict: true }).compile(schema);
 
 test("names its draft, itself and what is not in it", () => {
-  expect(schema["$schema"]).toBe("https://json-schema.org/draft/2020-12/schema");
-  expect(schema["$id"]).toBe("urn:tapewise:chart");
-  expect(schema["description"]).toContain("not in this schema");
+  expect(schema.$schema).toBe("https://json-schema.org/draft/2020-12/schema");
+  expect(schema.$id).toBe("urn:tapewise:chart");
+  expect(schema.description).toContain("not in this schema");
 });
 
 test("its own example is valid, and can be read", () => {
-  const examples = schema["examples"] as readonly unknown[];
+  const examples = schema.examples as readonly unknown[];
   expect(examples.length).toBeGreaterThan(0);
   for (const example of examples) {
     expect(validate(example), JSON.stringify(validate.errors)).toBe(true);

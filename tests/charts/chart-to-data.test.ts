@@ -59,7 +59,9 @@ test("reads back as the same chart", () => {
   const { chart } = read(csv);
   const back = again(chart);
   expect(chartToData(back)).toEqual(chartToData(chart));
-  expect(back.sizes.map(({ name, covers }) => [name, covers])).toEqual(chart.sizes.map(({ name, covers }) => [name, covers]));
+  expect(back.sizes.map(({ name, covers }) => [name, covers])).toEqual(
+    chart.sizes.map(({ name, covers }) => [name, covers]),
+  );
   for (const [position, size] of chart.sizes.entries()) {
     for (const [dimension, range] of Object.entries(size.ranges)) {
       expect(back.sizes[position]?.ranges[dimension as "torso-length"]).toMatchObject({
@@ -80,13 +82,19 @@ describe("what the words do not say is written in millimetres", () => {
 
   test("bounds that were never written", () => {
     const chart = chartOf({ interval: interval(419.1, 482.6), basis: "range", stated: [] });
-    expect(chartToData(chart).sizes[0]).toEqual({ size: "M", "torso-length": { from: "419.1 mm", to: "482.6 mm" } });
+    expect(chartToData(chart).sizes[0]).toEqual({
+      size: "M",
+      "torso-length": { from: "419.1 mm", to: "482.6 mm" },
+    });
     expect(again(chart).sizes[0]?.ranges["torso-length"]?.interval).toEqual(interval(419.1, 482.6));
   });
 
   test("bounds that differ from the words", () => {
     const chart = chartOf({ interval: interval(400, 450), basis: "range", stated: ["38-43 cm"] });
-    expect(chartToData(chart).sizes[0]).toEqual({ size: "M", "torso-length": { from: "400 mm", to: "450 mm" } });
+    expect(chartToData(chart).sizes[0]).toEqual({
+      size: "M",
+      "torso-length": { from: "400 mm", to: "450 mm" },
+    });
   });
 
   test("three decimals, which could be thousands", () => {
@@ -95,12 +103,20 @@ describe("what the words do not say is written in millimetres", () => {
   });
 
   test("the range of a nominal length that the rule would not give", () => {
-    const chart = chartOf({ interval: interval(430, 490), basis: "nominal", nominalMm: mm(460), stated: ["46 cm"] });
+    const chart = chartOf({
+      interval: interval(430, 490),
+      basis: "nominal",
+      nominalMm: mm(460),
+      stated: ["46 cm"],
+    });
     expect(chartToData(chart).sizes[0]).toEqual({
       size: "M",
       "torso-length": { nominal: "46 cm", from: "430 mm", to: "490 mm" },
     });
-    expect(again(chart).sizes[0]?.ranges["torso-length"]).toMatchObject({ nominalMm: 460, interval: interval(430, 490) });
+    expect(again(chart).sizes[0]?.ranges["torso-length"]).toMatchObject({
+      nominalMm: 460,
+      interval: interval(430, 490),
+    });
   });
 
   test("sizes that the name does not tell", () => {

@@ -2,8 +2,10 @@ import { inferNominalIntervals } from "@tapewise/charts";
 import { atLeast, atMost, interval } from "@tapewise/intervals";
 import { describe, expect, test } from "vitest";
 
-const ends = (nominals: readonly number[], ranges = [] as Parameters<typeof inferNominalIntervals>[1]): unknown =>
-  inferNominalIntervals(nominals, ranges).map((each) => each && [each.from, each.to]);
+const ends = (
+  nominals: readonly number[],
+  ranges = [] as Parameters<typeof inferNominalIntervals>[1],
+): unknown => inferNominalIntervals(nominals, ranges).map((each) => each && [each.from, each.to]);
 
 describe("nominal lengths alone", () => {
   test("meet halfway, and reach half the spacing at the ends", () => {

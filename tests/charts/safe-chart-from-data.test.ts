@@ -20,12 +20,15 @@ test("a lone nominal length reaches as far as the caller says", () => {
   expect(codes(failureOf(safeChartFromData(data)))).toEqual(["chart-nominal-alone", "chart-no-dimension"]);
   const outcome = safeChartFromData(data, { loneNominalHalfWidth: 30 as never });
   expect(outcome.ok && bounds(outcome.value)).toEqual({ M: [430, 490] });
-  expect(outcome.ok && outcome.value.sizes[0]?.ranges["torso-length"]).toMatchObject({ basis: "nominal", nominalMm: 460 });
+  expect(outcome.ok && outcome.value.sizes[0]?.ranges["torso-length"]).toMatchObject({
+    basis: "nominal",
+    nominalMm: 460,
+  });
 });
 
 describe("hostile objects", () => {
   const cyclic: Record<string, unknown> = { chart: "c" };
-  cyclic["sizes"] = [cyclic];
+  cyclic.sizes = [cyclic];
   const revoked = Proxy.revocable({}, {});
   revoked.revoke();
   const endless = new Proxy({}, { ownKeys: () => Array.from({ length: 1000 }, (_, n) => `k${n}`) });

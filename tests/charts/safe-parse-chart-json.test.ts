@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { bounds, codes, failureOf, places, read } from "./charts-in-tests.ts";
 
 const json = (data: unknown): string => JSON.stringify(data);
-const oneSize = (size: object): string => json({ chart: "c", sizes: [{ size: "M", "torso-length": "43-48 cm", ...size }] });
+const oneSize = (size: object): string =>
+  json({ chart: "c", sizes: [{ size: "M", "torso-length": "43-48 cm", ...size }] });
 
 describe("the JSON form", () => {
   const { chart, issues } = read(`{
@@ -40,9 +41,8 @@ describe("the JSON form", () => {
   });
 
   test("states a nominal length with its range", () => {
-    const range = read(oneSize({ "torso-length": { nominal: "46 cm", from: "44 cm", to: "49 cm" } })).chart.sizes[0]?.ranges[
-      "torso-length"
-    ];
+    const range = read(oneSize({ "torso-length": { nominal: "46 cm", from: "44 cm", to: "49 cm" } })).chart
+      .sizes[0]?.ranges["torso-length"];
     expect(range).toMatchObject({ basis: "nominal", nominalMm: 460, interval: { from: 440, to: 490 } });
   });
 
@@ -63,12 +63,20 @@ describe("a part that cannot be read", () => {
     [{ "torso-length": { from: "43 cm", to: "38 cm" } }, "chart-range-reversed", "sizes[0].torso-length"],
     [{ "torso-length": {} }, "chart-range-empty", "sizes[0].torso-length"],
     [{ "torso-length": { nominal: "50 cm", to: "48 cm" } }, "chart-nominal-outside", "sizes[0].torso-length"],
-    [{ "torso-length": { nominal: "30 cm", from: "40 cm" } }, "chart-nominal-outside", "sizes[0].torso-length"],
+    [
+      { "torso-length": { nominal: "30 cm", from: "40 cm" } },
+      "chart-nominal-outside",
+      "sizes[0].torso-length",
+    ],
     [{ "torso-length": null }, "chart-value-kind", "sizes[0].torso-length"],
     [{ "torso-length": ["38 cm"] }, "chart-value-kind", "sizes[0].torso-length"],
     [{ "torso-length": "43-38 cm" }, "chart-range-reversed", "sizes[0].torso-length"],
     [{ "torso-length": { from: "38 cm", too: "43 cm" } }, "chart-key-unknown", "sizes[0].torso-length.too"],
-    [{ "hip-girth": { from: "90 cm", also: { also: "x" } } }, "chart-key-unknown", "sizes[0].hip-girth.also.also"],
+    [
+      { "hip-girth": { from: "90 cm", also: { also: "x" } } },
+      "chart-key-unknown",
+      "sizes[0].hip-girth.also.also",
+    ],
     [{ "torso-lenght": "38 cm" }, "chart-key-unknown", "sizes[0].torso-lenght"],
     [{ hip: "80-90 cm" }, "chart-key-unknown", "sizes[0].hip"],
     [{ capacityLitres: "43" }, "chart-quantity-unreadable", "sizes[0].capacityLitres"],
@@ -81,11 +89,22 @@ describe("a part that cannot be read", () => {
     [{ size: "" }, "chart-size-unnamed", "sizes[0]"],
     [{ size: "x".repeat(201) }, "chart-text-too-long", "sizes[0].size"],
   ])("%j", (size, code, path) => {
-    const text = json({ chart: "c", sizes: [{ size: "M", ...size }, { size: "L", "torso-length": "48-53 cm" }] });
+    const text = json({
+      chart: "c",
+      sizes: [
+        { size: "M", ...size },
+        { size: "L", "torso-length": "48-53 cm" },
+      ],
+    });
     const { chart, issues } = read(text);
     expect(bounds(chart)).toHaveProperty("L", [480, 530]);
     const found = issues.find((issue) => issue.code === code);
-    expect(found?.path.map((step) => (typeof step === "number" ? `[${step}]` : `.${step}`)).join("").slice(1)).toBe(path);
+    expect(
+      found?.path
+        .map((step) => (typeof step === "number" ? `[${step}]` : `.${step}`))
+        .join("")
+        .slice(1),
+    ).toBe(path);
     expect(found?.place?.line).toBe(1);
   });
 
@@ -106,7 +125,9 @@ describe("a part that cannot be read", () => {
     [{ brand: "x" }, "chart-key-unknown"],
     [{ chart: "" }, "chart-unnamed"],
   ])("of the chart: %j", (about, code) => {
-    const outcome = safeParseChartJson(json({ chart: "c", sizes: [{ size: "M", "torso-length": "43-48 cm" }], ...about }));
+    const outcome = safeParseChartJson(
+      json({ chart: "c", sizes: [{ size: "M", "torso-length": "43-48 cm" }], ...about }),
+    );
     expect(outcome.ok).toBe(true);
     expect(codes(outcome.issues)).toContain(code);
   });
@@ -117,7 +138,11 @@ describe("a part that cannot be read", () => {
     );
     expect(chart.chart).toBe("a");
     expect(bounds(chart)).toEqual({ M: [430, 480] });
-    expect(places(issues)).toEqual(["chart-key-repeated 1:14", "chart-key-repeated 1:47", "chart-key-repeated 2:1"]);
+    expect(places(issues)).toEqual([
+      "chart-key-repeated 1:14",
+      "chart-key-repeated 1:47",
+      "chart-key-repeated 2:1",
+    ]);
   });
 
   test("keys of the language's own are keys like any other", () => {
@@ -176,18 +201,25 @@ describe("what is no chart", () => {
   });
 
   test("names its file", () => {
-    expect(failureOf(safeParseChartJson("{", { file: "a.json" }))[0].place).toEqual({ file: "a.json", line: 1, column: 2 });
+    expect(failureOf(safeParseChartJson("{", { file: "a.json" }))[0]?.place).toEqual({
+      file: "a.json",
+      line: 1,
+      column: 2,
+    });
   });
 
   test("a number beyond all numbers", () => {
-    expect(codes(read(oneSize({}).replace('"size":"M"', '"size":"M","capacityLitres":1e999')).issues)).toEqual([
-      "chart-quantity-unreadable",
-    ]);
+    expect(
+      codes(read(oneSize({}).replace('"size":"M"', '"size":"M","capacityLitres":1e999')).issues),
+    ).toEqual(["chart-quantity-unreadable"]);
   });
 });
 
 test("ten thousand sizes take a moment", () => {
-  const sizes = Array.from({ length: 10_000 }, (_, n) => ({ size: `P${n}`, stature: `${n + 1}-${n + 3} mm` }));
+  const sizes = Array.from({ length: 10_000 }, (_, n) => ({
+    size: `P${n}`,
+    stature: `${n + 1}-${n + 3} mm`,
+  }));
   const started = performance.now();
   expect(read(json({ chart: "c", sizes })).chart.sizes.length).toBe(10_000);
   expect(performance.now() - started).toBeLessThan(10_000);

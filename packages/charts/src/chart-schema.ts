@@ -120,16 +120,8 @@ export const chartSchema: z.ZodType<ChartData> = z
     chart: name
       .clone()
       .register(schemaTexts, { description: "The chart's own name.", examples: ["Crew pack 40, women"] }),
-    maker: z
-      .string()
-      .max(LONGEST_CELL)
-      .optional()
-      .register(schemaTexts, { description: "Who makes the pack." }),
-    product: z
-      .string()
-      .max(LONGEST_CELL)
-      .optional()
-      .register(schemaTexts, { description: "Which pack it is." }),
+    maker: name.optional().register(schemaTexts, { description: "Who makes the pack." }),
+    product: name.optional().register(schemaTexts, { description: "Which pack it is." }),
     cut: z.enum(cuts).optional().register(schemaTexts, { description: "Whom the pack is cut for." }),
     harness: z
       .enum(harnessKinds)

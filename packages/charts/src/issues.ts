@@ -85,6 +85,11 @@ const catalogue = {
     message: "{what} has {characters} characters: {received}",
     expected: "at most {limit} characters",
   },
+  "chart-text-blank": {
+    severity: "error",
+    message: "{what} is blank",
+    expected: "text, or nothing at all",
+  },
   "chart-unnamed": {
     severity: "warning",
     message: "the chart has no name",
@@ -183,7 +188,7 @@ const catalogue = {
   "chart-nominal-alone": {
     severity: "error",
     message:
-      "{size} states one length, {nominalMm} mm, and no other size states {dimension}, so its range cannot be inferred",
+      "{size} states one length, {nominalMm} mm, and no other size lies beside it, so its range cannot be inferred",
     expected: "a range, or a second size to measure the spacing from",
   },
   "chart-statements-disagree": {

@@ -22,7 +22,7 @@ export function partsOf<Key extends string>(
   { path, issues }: Reading,
 ): Parts<Key> | undefined {
   if (source.kind !== "object") {
-    issues.push(wrongKind(source, what, `an object in {braces} with ${known.slice(0, 3).join(", ")}`, path));
+    issues.push(wrongKind(source, what, `an object with ${known.slice(0, 3).join(", ")}`, path));
     return undefined;
   }
   const parts = new Map<Key, SourceEntry>();
@@ -39,7 +39,7 @@ export function partsOf<Key extends string>(
   return parts;
 }
 
-/** A text of a part, without space at its ends; nothing, and an issue, when it is none or too long. */
+/** A text of a part, without space at its ends; nothing, and an issue, when it is none, blank or too long. */
 export function textOf(
   entry: SourceEntry | undefined,
   what: string,
@@ -47,13 +47,27 @@ export function textOf(
 ): string | undefined {
   if (entry === undefined) return undefined;
   const at = [...path, entry.key];
-  if (entry.value.kind === "text")
-    return shortText(entry.value.value, what, { path: at, issues }, entry.value.place);
+  if (entry.value.kind === "text") {
+    return filledText(entry.value.value, what, { path: at, issues }, entry.value.place);
+  }
   issues.push(wrongKind(entry.value, what, 'text in "quotation marks"', at));
   return undefined;
 }
 
-/** A text that is not empty and not endless. */
+/** A text that says something; a blank one is an issue, for JSON has other ways to say nothing. */
+export function filledText(
+  text: string,
+  what: string,
+  { path, issues }: Reading,
+  place: Place | undefined,
+): string | undefined {
+  if (text.trim() === "") {
+    issues.push(chartIssue("chart-text-blank", { path, place, received: text, facts: { what } }));
+  }
+  return shortText(text, what, { path, issues }, place);
+}
+
+/** A text without space at its ends; nothing when it is empty, and with an issue when it is endless. */
 export function shortText(
   text: string,
   what: string,
@@ -100,7 +114,7 @@ export function itemsOf(
     issues.push(chartIssue("chart-too-many-sizes", { path: at, place: value.place, facts }));
     return [];
   }
-  if (value.kind !== "list") issues.push(wrongKind(value, what, "a list in [brackets]", at));
+  if (value.kind !== "list") issues.push(wrongKind(value, what, "a list", at));
   return items;
 }
 

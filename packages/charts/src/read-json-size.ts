@@ -1,12 +1,12 @@
 import { chartIssue } from "./chart-issue.ts";
 import type { DraftRange, DraftSize } from "./draft.ts";
 import {
+  filledText,
   itemsOf,
   type Parts,
   partsOf,
   quantityOf,
   type Reading,
-  shortText,
   textOf,
   wrongKind,
 } from "./parts.ts";
@@ -79,7 +79,7 @@ function readCovers(parts: Parts<(typeof SIZE_KEYS)[number]>, reading: Reading):
   return itemsOf(parts.get("covers"), "the list of covered sizes", reading).flatMap((item, position) => {
     const path = [...reading.path, "covers", position];
     if (item.kind === "text") {
-      return shortText(item.value, "a covered size", { ...reading, path }, item.place) ?? [];
+      return filledText(item.value, "a covered size", { ...reading, path }, item.place) ?? [];
     }
     reading.issues.push(wrongKind(item, "a covered size", 'text in "quotation marks"', path));
     return [];

@@ -18,7 +18,7 @@ import { placesIn } from "./text-lines.ts";
  *
  * Issue codes: `chart-empty`, `chart-too-large`, `chart-not-text`, `chart-json-syntax`,
  * `chart-json-unfinished`, `chart-json-too-deep`, `chart-value-kind`, `chart-key-unknown`,
- * `chart-key-repeated`, `chart-word-unknown`, `chart-text-too-long`, `chart-unnamed`, `chart-no-sizes`,
+ * `chart-key-repeated`, `chart-word-unknown`, `chart-text-blank`, `chart-text-too-long`, `chart-unnamed`, `chart-no-sizes`,
  * `chart-no-dimension`, `chart-too-many-sizes`, `chart-size-unnamed`, `chart-size-repeated`,
  * `chart-quantity-unreadable`, `chart-cell-…`, `chart-range-…`, `chart-nominal-…`, `chart-statements-…`,
  * and `length-…` of @tapewise/units.
