@@ -20,6 +20,8 @@ export function normalIntervalProbability(a: number, b: number): number {
   requireOrdered("a", a, "b", b);
   if (a >= 0) return beyondZero(a, b);
   if (b <= 0) return beyondZero(-b, -a);
+  if (a === Number.NEGATIVE_INFINITY) return upperTail(-b);
+  if (b === Number.POSITIVE_INFINITY) return upperTail(a);
   return fromZero(b) + fromZero(-a);
 }
 

@@ -1,7 +1,7 @@
 import { integrateFromZero } from "./integrate.ts";
 import { normalIntervalProbability } from "./normal-interval-probability.ts";
 import { requireDegrees, requireOrdered } from "./require-argument.ts";
-import { studentDensity, studentFromZero, studentTail } from "./t-kernel.ts";
+import { studentDensity, studentFromZero, studentTail, studentUpperTail } from "./t-kernel.ts";
 
 /**
  * P(a < T < b) for Student's t distribution with `df` degrees of freedom, accurate relative to itself: in
@@ -22,6 +22,8 @@ export function studentTIntervalProbability(a: number, b: number, df: number): n
   if (df === Number.POSITIVE_INFINITY) return normalIntervalProbability(a, b);
   if (a >= 0) return beyondZero(a, b, df);
   if (b <= 0) return beyondZero(-b, -a, df);
+  if (a === Number.NEGATIVE_INFINITY) return studentUpperTail(-b, df);
+  if (b === Number.POSITIVE_INFINITY) return studentUpperTail(a, df);
   return studentFromZero(b, df) + studentFromZero(-a, df);
 }
 

@@ -1,5 +1,5 @@
 import { requireDegrees, requireNumber } from "./require-argument.ts";
-import { studentTail } from "./t-kernel.ts";
+import { studentUpperTail } from "./t-kernel.ts";
 
 /**
  * P(T > t) for Student's t distribution with `df` degrees of freedom, accurate relative to itself however
@@ -17,5 +17,5 @@ import { studentTail } from "./t-kernel.ts";
 export function studentTUpperTail(t: number, df: number): number {
   requireNumber("t", t);
   requireDegrees("df", df);
-  return t < 0 ? 1 - studentTail(-t, df) : studentTail(t, df);
+  return studentUpperTail(t, df);
 }

@@ -28,6 +28,12 @@ export function studentTail(t: number, df: number): number {
   return isFarOut(t, df) ? tailByFraction(t, df) : 0.5 - middleByFraction(t, df);
 }
 
+/** P(T > t) for any t, unchecked. */
+export function studentUpperTail(t: number, df: number): number {
+  if (df === Number.POSITIVE_INFINITY) return upperTail(t);
+  return t < 0 ? 1 - studentTail(-t, df) : studentTail(t, df);
+}
+
 /** P(0 < T < t) for t ≥ 0, accurate relative to itself, unchecked. */
 export function studentFromZero(t: number, df: number): number {
   if (t === Number.POSITIVE_INFINITY) return 0.5;
