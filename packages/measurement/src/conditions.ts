@@ -51,7 +51,7 @@ export interface ConditionFault {
  * ```
  */
 export function assumeConditions(conditions: Conditions, ruleLengthMm: number): KnownConditions {
-  const [fault] = findConditionFaults({ ruleLengthMm, ...conditions });
+  const [fault] = [...findConditionFaults(conditions), ...findConditionFaults({ ruleLengthMm })];
   if (fault !== undefined) throw new InvalidArgumentError(fault.part, fault.received, fault.choices);
   const assumed: ("tool" | "measured-by" | "landmarks-found-afresh")[] = [];
   if (conditions.tool === undefined) assumed.push("tool");

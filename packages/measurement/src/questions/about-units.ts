@@ -1,4 +1,4 @@
-import { contains } from "@tapewise/intervals";
+import { contains, type Interval } from "@tapewise/intervals";
 import { dimensionName, plausibleLimits } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { describeUnit, fromMillimetres, type LengthReading, toMillimetres } from "@tapewise/units";
@@ -21,16 +21,20 @@ export function questionMixedUnits(context: QuestionContext): readonly Issue[] {
 /**
  * Readings outside what surveys found for the dimension. Where the same number would be plausible in
  * another unit, the question names it; the reading stays as it is.
+ *
+ * A child's short back is no slip, so lengths down to those of children pass, but for one thing: a number
+ * that is a child's in centimetres and a grown person's in inches is taken for the latter (assumption).
  */
 export function questionPlausibility(context: QuestionContext): readonly Issue[] {
-  // The wider limits: a child's short back is no slip.
   const limits = plausibleLimits(context.dimension, "child");
-  const isPlausible = (lengthMm: number) => contains(limits, lengthMm);
+  const adult = plausibleLimits(context.dimension, "adult");
   return context.readings.flatMap((reading, index) => {
-    if (isPlausible(reading.mm)) return [];
+    if (contains(adult, reading.mm)) return [];
+    const isForAnybody = contains(limits, reading.mm);
+    const other = otherUnit(reading, isForAnybody ? adult : limits);
+    if (isForAnybody && other === undefined) return [];
     const path = [...context.path, index];
     const dimension = dimensionName(context.dimension);
-    const other = otherUnit(reading, isPlausible);
     if (other !== undefined) {
       return [
         createIssue(measurementIssues, "reading-unit-suspect", {
@@ -50,10 +54,10 @@ export function questionPlausibility(context: QuestionContext): readonly Issue[]
   });
 }
 
-function otherUnit(reading: LengthReading, isPlausible: (lengthMm: number) => boolean): string | undefined {
+function otherUnit(reading: LengthReading, limits: Interval): string | undefined {
   const number = Number(fromMillimetres(reading.mm, reading.unit).toPrecision(6));
   for (const unit of ["cm", "in", "mm"] as const) {
-    if (unit !== reading.unit && isPlausible(toMillimetres(number, unit))) return `${number} ${unit}`;
+    if (unit !== reading.unit && contains(limits, toMillimetres(number, unit))) return `${number} ${unit}`;
   }
   return undefined;
 }
