@@ -12,7 +12,7 @@ import {
 import { runExample } from "./run-example.ts";
 
 /** Fewer examples than this mean that the search for them is broken. */
-const FEWEST_EXAMPLES = 40;
+const FEWEST_EXAMPLES = 120;
 
 const blocks = listBlocks().filter((block) => block.language === "ts");
 const runnable = blocks.filter((block) => !block.flags.includes("no-run"));
