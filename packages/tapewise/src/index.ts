@@ -1,0 +1,10 @@
+export * as charts from "@tapewise/charts";
+export * as fit from "@tapewise/fit";
+export * as intervals from "@tapewise/intervals";
+export * as landmarks from "@tapewise/landmarks";
+export * as measurement from "@tapewise/measurement";
+export * as outcome from "@tapewise/outcome";
+export * as population from "@tapewise/population";
+export * as statistics from "@tapewise/statistics";
+export * as units from "@tapewise/units";
+export { tapewiseIssues } from "./issues.ts";

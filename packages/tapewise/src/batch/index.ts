@@ -1,0 +1,17 @@
+export type { PersonCut, PersonLine } from "../person/person-line.ts";
+export { type PriorChoice, type ReadPersonOptions, safeReadPerson } from "../person/read-person.ts";
+export { safeParsePerson } from "../person/safe-parse-person.ts";
+export { answerRawLine, LONGEST_LINE } from "./answer-raw-line.ts";
+export type {
+  BatchLine,
+  ChoiceLine,
+  ChoiceSummary,
+  EstimateSummary,
+  IssueLine,
+  IssueSummary,
+  SizeSummary,
+} from "./choice-line.ts";
+export { type ChooseLineOptions, chooseLine } from "./choose-line.ts";
+export { type ChooseOptions, choosePerson } from "./choose-person.ts";
+export { isChoice } from "./is-choice.ts";
+export { createLineSplitter, type LineSplitter, type RawLine } from "./line-splitter.ts";

@@ -1,0 +1,69 @@
+import { constants, type FileHandle, open } from "node:fs/promises";
+import type { Readable } from "node:stream";
+import { createIssue, failure, type IssueDetails, type Outcome, success } from "@tapewise/outcome";
+import { tapewiseIssues } from "../issues.ts";
+
+/** The largest chart or person file that is read, in bytes (assumption: a chart of 10 000 sizes has a tenth of it). */
+export const LARGEST_FILE = 4_000_000;
+
+/**
+ * The text of a file, without a byte order mark.
+ *
+ * Codes: `file-missing`, `file-is-directory`, `file-unreadable`, `file-too-large`, `file-empty`,
+ * `file-binary`, `file-not-utf8`.
+ */
+export async function readTextFile(path: string): Promise<Outcome<string>> {
+  const about = { received: path };
+  let file: FileHandle | undefined;
+  try {
+    file = await open(path, constants.O_RDONLY);
+    const stats = await file.stat();
+    if (stats.isDirectory()) return fail("file-is-directory", about);
+    if (stats.isFile() && stats.size > LARGEST_FILE) return fail("file-too-large", withLimit(about));
+    return await readTextStream(file.createReadStream({ autoClose: false }), path);
+  } catch (error) {
+    const reason = codeOf(error);
+    if (reason === "ENOENT" || reason === "ENOTDIR") return fail("file-missing", about);
+    if (reason === "EISDIR") return fail("file-is-directory", about);
+    return fail("file-unreadable", { ...about, facts: { reason } });
+  } finally {
+    await file?.close().catch(() => undefined);
+  }
+}
+
+/** The same for a stream, such as the standard input, which `name` stands for in issues. */
+export async function readTextStream(stream: Readable, name: string): Promise<Outcome<string>> {
+  const about = { received: name };
+  const chunks: Uint8Array[] = [];
+  let size = 0;
+  for await (const chunk of stream) {
+    const bytes: Uint8Array = typeof chunk === "string" ? new TextEncoder().encode(chunk) : chunk;
+    size += bytes.length;
+    if (size > LARGEST_FILE) return fail("file-too-large", withLimit(about));
+    chunks.push(bytes);
+  }
+  const bytes = Buffer.concat(chunks);
+  if (bytes.length === 0) return fail("file-empty", about);
+  const offset = bytes.indexOf(0);
+  if (offset !== -1) return fail("file-binary", { ...about, facts: { offset } });
+  try {
+    return success(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
+  } catch {
+    return fail("file-not-utf8", about);
+  }
+}
+
+/** Codes of issues about the path itself and not about what is in the file. */
+export const pathCodes: readonly string[] = ["file-missing", "file-is-directory", "file-unreadable"];
+
+function withLimit(about: IssueDetails): IssueDetails {
+  return { ...about, facts: { limit: LARGEST_FILE } };
+}
+
+function fail(code: keyof typeof tapewiseIssues, details: IssueDetails): Outcome<never> {
+  return failure([createIssue(tapewiseIssues, code, details)]);
+}
+
+function codeOf(error: unknown): string {
+  return error instanceof Error && "code" in error ? String(error.code) : "unknown reason";
+}

@@ -1,0 +1,53 @@
+import { clearLine, moveCursor } from "node:readline";
+import { createInterface } from "node:readline/promises";
+import type { Io } from "../io.ts";
+
+/** Asks on a terminal, one line at a time. */
+export interface Asker {
+  /** The line that was typed, or `undefined` once the input has ended or Ctrl-C was pressed. */
+  readonly ask: (prompt: string) => Promise<string | undefined>;
+  /** Takes the line just typed off the screen, so that it does not draw the next one towards it. */
+  readonly hideLast: () => void;
+  readonly close: () => void;
+}
+
+/**
+ * An asker on the streams of the command. Lines that arrive before they are asked for wait for their
+ * question, so that nothing pasted is lost.
+ */
+export function createAsker({ stdin, stdout }: Io): Asker {
+  const lines = createInterface({ input: stdin, output: stdout, terminal: true });
+  const waiting: string[] = [];
+  let ended = false;
+  let answer: ((line: string | undefined) => void) | undefined;
+  const settle = (line: string | undefined): void => {
+    const settling = answer;
+    answer = undefined;
+    settling?.(line);
+  };
+  lines.on("line", (line) => {
+    if (answer === undefined) waiting.push(line);
+    else settle(line);
+  });
+  lines.on("SIGINT", () => lines.close());
+  lines.on("close", () => {
+    ended = true;
+    settle(undefined);
+  });
+  return {
+    ask: (prompt) => {
+      const ready = waiting.shift();
+      if (ready !== undefined || ended) return Promise.resolve(ready);
+      lines.setPrompt(prompt);
+      lines.prompt();
+      return new Promise((resolve) => {
+        answer = resolve;
+      });
+    },
+    hideLast: () => {
+      moveCursor(stdout, 0, -1);
+      clearLine(stdout, 0);
+    },
+    close: () => lines.close(),
+  };
+}

@@ -1,0 +1,62 @@
+import { basename, extname } from "node:path";
+import { type ParseChartOptions, type SizeChart, safeParseChart } from "@tapewise/charts";
+import { createIssue, type Issue } from "@tapewise/outcome";
+import { tapewiseIssues } from "../issues.ts";
+import { EXIT, type ExitStatus, graver } from "./exit-status.ts";
+import { pathCodes, readTextFile } from "./files.ts";
+
+/** A chart file that could be read. */
+export interface LoadedChart {
+  readonly file: string;
+  readonly chart: SizeChart;
+  readonly issues: readonly Issue[];
+}
+
+/** Chart files, with what could not be read of them. */
+export interface LoadedCharts {
+  readonly loaded: readonly LoadedChart[];
+  /** Issues of every file, those of files that gave no chart included. */
+  readonly issues: readonly Issue[];
+  readonly status: ExitStatus;
+}
+
+/** Reads chart files in order. A chart that does not name itself is called as its file. */
+export async function loadCharts(files: readonly string[]): Promise<LoadedCharts> {
+  const loaded: LoadedChart[] = [];
+  const issues: Issue[] = [];
+  let status: ExitStatus = EXIT.answer;
+  for (const file of files) {
+    const text = await readTextFile(file);
+    const outcome = text.ok ? safeParseChart(text.value, optionsFor(file)) : text;
+    // A file that cannot be opened names itself in its issue; what is in a file is told with its place.
+    issues.push(
+      ...outcome.issues.map((issue) => (text.ok && issue.place === undefined ? inFile(issue, file) : issue)),
+    );
+    if (outcome.ok) loaded.push({ file, chart: outcome.value, issues: outcome.issues });
+    if (outcome.issues.some((issue) => issue.severity === "error")) status = graver(status, EXIT.issues);
+    if (outcome.issues.some((issue) => pathCodes.includes(issue.code))) status = graver(status, EXIT.misuse);
+  }
+  return { loaded, issues: [...issues, ...repeatedNames(loaded)], status };
+}
+
+function optionsFor(file: string): ParseChartOptions {
+  const extension = extname(file).toLowerCase();
+  const format = extension === ".json" ? "json" : extension === ".csv" ? "csv" : undefined;
+  return {
+    file,
+    chart: basename(file, extname(file)),
+    ...(format === undefined ? {} : { format }),
+  };
+}
+
+function repeatedNames(loaded: readonly LoadedChart[]): Issue[] {
+  const names = loaded.map(({ chart }) => chart.chart);
+  const repeated = new Set(names.filter((name, index) => names.indexOf(name) !== index));
+  return [...repeated].map((received) =>
+    createIssue(tapewiseIssues, "batch-chart-name-repeated", { received }),
+  );
+}
+
+function inFile(issue: Issue, file: string): Issue {
+  return { ...issue, place: { file, line: 1, column: 1 } };
+}

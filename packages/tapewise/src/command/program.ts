@@ -1,0 +1,59 @@
+import { readFileSync } from "node:fs";
+import { Command } from "commander";
+import type { Context } from "./context.ts";
+import { cleanLines } from "./text/clean.ts";
+import { PAGE_WIDTH } from "./text/wrap.ts";
+import { addAudit } from "./verbs/audit.ts";
+import { addBatch } from "./verbs/batch.ts";
+import { addChoose } from "./verbs/choose.ts";
+import { addDemo } from "./verbs/demo.ts";
+import { addGuide } from "./verbs/guide.ts";
+import { addSchema } from "./verbs/schema.ts";
+
+const START_HERE = `
+Start here:
+  tapewise demo                      see it at work on invented data
+  tapewise guide torso-length        how to take your own torso length
+  tapewise choose --torso-length "43.2 cm" "44 cm" --chart chart.csv
+
+A reading is a number with its unit: "43.2 cm", "17 1/4 in". Every verb explains
+itself with --help, and most print JSON for programs with --json.
+
+Exit status: 0 an answer, 1 issues in the data, 2 a wrong call, 70 a fault of
+tapewise itself.`;
+
+/** The command line: verbs and their options. */
+export function buildProgram(context: Context): Command {
+  const { stdout, stderr } = context.io;
+  const program = new Command("tapewise")
+    .description(
+      "From your own tape readings to a pack size, with the measurement error carried into the choice.",
+    )
+    .version(readVersion(), "--version", "print the version")
+    .helpOption("--help", "explain")
+    .helpCommand("help [verb]", "explain a verb")
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => stdout.write(cleanLines(text)),
+      writeErr: (text) => stderr.write(cleanLines(text)),
+      getOutHelpWidth: () => PAGE_WIDTH,
+      getErrHelpWidth: () => PAGE_WIDTH,
+      getOutHasColors: () => false,
+      getErrHasColors: () => false,
+    })
+    .showHelpAfterError("(add --help for the options of a verb, with examples)")
+    .addHelpText("after", START_HERE);
+  addDemo(program, context);
+  addGuide(program, context);
+  addChoose(program, context);
+  addAudit(program, context);
+  addBatch(program, context);
+  addSchema(program, context);
+  return program;
+}
+
+function readVersion(): string {
+  const text = readFileSync(new URL("../../package.json", import.meta.url), "utf8");
+  const { version } = JSON.parse(text) as { readonly version: string };
+  return version;
+}

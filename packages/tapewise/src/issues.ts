@@ -1,0 +1,117 @@
+import { defineIssues } from "@tapewise/outcome";
+
+const catalogue = {
+  "person-not-an-object": {
+    severity: "error",
+    message: "a person is described by an object, but this is {received}",
+    expected: 'an object such as {"readings":{"torso-length":["43.2 cm"]}}',
+  },
+  "person-field-misspelt": {
+    severity: "error",
+    message: "“{field}” is no field of a person; did you mean “{suggestion}”?",
+    expected: "one of {fields}",
+  },
+  "person-field-unknown": {
+    severity: "warning",
+    message: "“{field}” is no field of a person and was not used",
+    expected: "one of {fields}",
+  },
+  "person-field-invalid": {
+    severity: "error",
+    message: "{received} is not right for “{field}”",
+    expected: "{wanted}",
+  },
+  "person-choice-unknown": {
+    severity: "error",
+    message: "{received} is not known for “{field}”{hint}",
+    expected: "one of {choices}",
+  },
+  "person-dimension-unknown": {
+    severity: "error",
+    message: "“{field}” is no dimension that is known{hint}",
+    expected: "one of {choices}",
+  },
+  "person-readings-missing": {
+    severity: "error",
+    message: "there is no reading of any dimension",
+    expected: "readings of at least one dimension, such as the torso length",
+  },
+  "person-readings-too-many": {
+    severity: "error",
+    message: "there are {count} readings of the {dimension}",
+    expected: "at most {limit} readings of a dimension",
+  },
+  "person-prior-needs-cut": {
+    severity: "warning",
+    message: "what is known of people beforehand was not used, because no cut is given",
+    expected: "the cut, women or men, whose survey figures come nearest",
+  },
+  "person-stature-implausible": {
+    severity: "warning",
+    message: "a stature of {received} is outside what people grow to, so that nothing was concluded from it",
+    expected: "the standing height, in the unit of the tape",
+  },
+  "batch-line-not-json": {
+    severity: "error",
+    message: "line {line} is not JSON",
+    expected: "one JSON object a line",
+  },
+  "batch-line-not-utf8": {
+    severity: "error",
+    message: "line {line} is not UTF-8 text",
+    expected: "text in UTF-8",
+  },
+  "batch-line-too-long": {
+    severity: "error",
+    message: "line {line} is longer than {limit} bytes",
+    expected: "one person a line, in at most {limit} bytes",
+  },
+  "batch-chart-name-repeated": {
+    severity: "warning",
+    message: "more than one chart is called {received}, so that the choices cannot be told apart",
+    expected: "a name of its own for every chart",
+  },
+  "file-missing": {
+    severity: "error",
+    message: "there is no file {received}",
+    expected: "the path of a file",
+  },
+  "file-is-directory": {
+    severity: "error",
+    message: "{received} is a directory",
+    expected: "the path of a file",
+  },
+  "file-unreadable": {
+    severity: "error",
+    message: "{received} cannot be read ({reason})",
+    expected: "a file that you may read",
+  },
+  "file-too-large": {
+    severity: "error",
+    message: "{received} is larger than {limit} bytes",
+    expected: "a file of at most {limit} bytes",
+  },
+  "file-empty": {
+    severity: "error",
+    message: "{received} is empty",
+    expected: "a file with something in it",
+  },
+  "file-binary": {
+    severity: "error",
+    message: "{received} is not text: byte {offset} is zero",
+    expected: "a text file in UTF-8",
+  },
+  "file-not-utf8": {
+    severity: "error",
+    message: "{received} is not UTF-8 text",
+    expected: "a text file in UTF-8; in a spreadsheet, save as “CSV UTF-8”",
+  },
+  "file-not-json": {
+    severity: "error",
+    message: "{received} is not JSON",
+    expected: "one JSON object that describes a person",
+  },
+} as const;
+
+/** What each issue code of the command and of the batch contract means. */
+export const tapewiseIssues: typeof catalogue = defineIssues(catalogue);

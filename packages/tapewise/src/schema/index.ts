@@ -1,0 +1,4 @@
+export { chartJsonSchema, chartSchema } from "@tapewise/charts/schema";
+export { batchLineSchema, choiceLineSchema, issueLineSchema } from "./choice-schema.ts";
+export { choiceJsonSchema, type JsonSchema, personJsonSchema } from "./json-schemas.ts";
+export { personSchema } from "./person-schema.ts";

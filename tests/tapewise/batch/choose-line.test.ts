@@ -1,0 +1,37 @@
+import { safeParseChart } from "@tapewise/charts";
+import { unwrap } from "@tapewise/outcome";
+import { chooseLine, choosePerson } from "tapewise/batch";
+import { describe, expect, test } from "vitest";
+
+const chart = unwrap(safeParseChart("size,torso-length (cm)\nS,38-43\nM,42-50\n", { chart: "Plain" }));
+
+describe("chooseLine", () => {
+  test("answers what the text describes", () => {
+    const person = { id: "p1", readings: { "torso-length": ["44 cm", "44.3 cm"] } };
+    expect(chooseLine(JSON.stringify(person), [chart])).toEqual(choosePerson(person, [chart]));
+  });
+
+  test.each(['{"id":"p2",', "", "NaN", "{'id':1}", "undefined"])(
+    "%j is not JSON, and the line is named",
+    (text) => {
+      expect(chooseLine(text, [chart], { line: 12 })).toEqual({
+        id: null,
+        issues: [
+          {
+            code: "batch-line-not-json",
+            severity: "error",
+            path: [],
+            message: "line 12 is not JSON",
+            received: text,
+            expected: "one JSON object a line",
+            facts: { line: 12 },
+          },
+        ],
+      });
+    },
+  );
+
+  test("the last of two equal names counts, as everywhere in JSON", () => {
+    expect(chooseLine('{"id":1,"id":2,"readings":{}}', [chart]).id).toBe(2);
+  });
+});
