@@ -200,12 +200,12 @@ describe("law: whatever is given, the answer is a positive length or a coded iss
     expect(unit.ok || codes.includes(unit.issues[0].code)).toBe(true);
   };
 
-  test.prop([fc.string({ unit: "binary", maxLength: 80 })], { numRuns: 2000 })("any characters", check);
+  test.prop([fc.string({ unit: "binary", maxLength: 80 })], { numRuns: 1000 })("any characters", check);
 
   test.prop(
     [fc.array(fc.constantFrom(..."0123456789.,/'\"-+ ⅜⁄″’inftcm²₂°％".split("")), { maxLength: 30 })],
     {
-      numRuns: 5000,
+      numRuns: 2000,
     },
   )("characters that lengths are made of", (characters) => check(characters.join("")));
 
@@ -236,7 +236,7 @@ describe("law: whatever is given, the answer is a positive length or a coded iss
       ),
       fc.constantFrom("", " "),
     ],
-    { numRuns: 5000 },
+    { numRuns: 2000 },
   )("parts of lengths in any order", (parts, space) => check(parts.join(space)));
 
   test.prop([fc.anything()])("any value", check);
@@ -254,16 +254,6 @@ describe("law: reading takes work in proportion to the text", () => {
       expect(characters).toBeLessThanOrEqual(3 * text.length);
       expect(tokenize(text).every((token) => token.length > 0)).toBe(true);
       expect(tokenize(text).length).toBeLessThanOrEqual(3 * text.length);
-    },
-  );
-
-  // Work that grew with the square of a megabyte would not end within the time a test has.
-  test.prop([fc.array(piece, { minLength: 1, maxLength: 6 })], { numRuns: 10 })(
-    "a megabyte of any pattern is parted",
-    (pieces) => {
-      const text = pieces.join("");
-      const times = Math.ceil(1_000_000 / text.length);
-      expect(tokenize(text.repeat(times)).length).toBeLessThanOrEqual(3 * text.length * times);
     },
   );
 

@@ -146,7 +146,9 @@ describe("the unit", () => {
   test.each([
     ["43 cn", "cm"],
     ["43 mn", "mm"],
+    ["43 im", "in"],
     ["43 inc", "in"],
+    ["43 milimetrs", "mm"],
     ["43 ich", "in"],
     ["43 fot", "ft"],
     ["5 fet 7 in", "ft"],
@@ -171,6 +173,7 @@ describe("the unit", () => {
     ["43°", "°", "angle or temperature"],
     ["20 ℃", "°", "angle or temperature"],
     ["90º", "°", "angle or temperature"],
+    ["90˚", "°", "angle or temperature"],
     ["43 litres", "litres", "volume"],
     ["43 L", "l", "volume"],
     ["43%", "%", "proportion"],
@@ -178,6 +181,7 @@ describe("the unit", () => {
     ["43 s", "s", "time"],
     ["43 min.", "min", "time"],
     ["2 m 44 kg", "kg", "mass"],
+    ["43 kg 5 cm", "kg", "mass"],
   ])("of %s is of another kind", (text, unit, kind) => {
     const issue = issueOf(text);
     expect([issue?.code, issue?.facts.unit, issue?.facts.kind]).toEqual([
@@ -245,6 +249,7 @@ describe("separators", () => {
     "1,2,3 cm",
     "1,23,456 mm",
     "1234,567.8 mm",
+    "1234.567,8 mm",
     "1,234.567,8 mm",
     "0,432,100 mm",
     "1.234,567.8 mm",
@@ -298,6 +303,8 @@ describe("what is refused", () => {
     ["1'750 mm", "length-several-numbers"],
     ["5'7'", "length-several-numbers"],
     ["1m5", "length-several-numbers"],
+    ["1 m 1/16", "length-several-numbers"],
+    ["18 in / 46 cm", "length-several-numbers"],
     ["6 in 1 ft", "length-several-numbers"],
     ["1 ft 30 cm", "length-several-numbers"],
     ["5 ft 12 in", "length-parts-disagree"],

@@ -32,8 +32,8 @@ export function nearestUnit(word: string): LengthUnit | undefined {
     for (const known of UNIT_WORDS[unit]) {
       const slips = editDistance(word, known);
       if (slips > (word.length > 4 ? 2 : 1) || slips >= word.length) continue;
-      // Among words equally near, the first letter is seldom wrong, nor is the length.
-      const cost = 10 * slips + (known[0] === word[0] ? 0 : 2) + (known.length === word.length ? 0 : 1);
+      // Among words equally near, the one with the same first letter: it is seldom wrong.
+      const cost = slips + (known[0] === word[0] ? 0 : 0.5);
       if (cost < least) {
         least = cost;
         best = unit;
