@@ -19,7 +19,8 @@ export function normalCdfInto(x: Float64Array, out: Float64Array): void {
   if (out.length !== x.length) {
     throw new InvalidArgumentError("out", out.length, `as long as x (${x.length} numbers)`);
   }
-  const bad = x.findIndex(Number.isNaN);
-  if (bad >= 0) throw new InvalidArgumentError(`x[${bad}]`, x[bad], "a number");
+  for (let i = 0; i < x.length; i += 1) {
+    if (Number.isNaN(x[i])) throw new InvalidArgumentError(`x[${i}]`, x[i], "a number");
+  }
   for (let i = 0; i < x.length; i += 1) out[i] = upperTail(-(x[i] as number));
 }
