@@ -30,8 +30,10 @@ export function nearestUnit(word: string): LengthUnit | undefined {
   let least = Number.POSITIVE_INFINITY;
   for (const unit of lengthUnits) {
     for (const known of UNIT_WORDS[unit]) {
+      const most = word.length > 4 ? 2 : 1;
+      if (Math.abs(known.length - word.length) > most) continue;
       const slips = editDistance(word, known);
-      if (slips > (word.length > 4 ? 2 : 1) || slips >= word.length) continue;
+      if (slips > most || slips >= word.length) continue;
       // Among words equally near, the one with the same first letter: it is seldom wrong.
       const cost = slips + (known[0] === word[0] ? 0 : 0.5);
       if (cost < least) {

@@ -12,7 +12,7 @@ export interface ReadMagnitude {
   readonly denominator: bigint;
   readonly unit: LengthUnit | undefined;
   /** The number read without its separator, where that may be what it means. */
-  readonly grouped?: string | undefined;
+  readonly grouped: string | undefined;
 }
 
 /** Reads one number above zero and its unit from a text, or says what is wrong with it. */
@@ -33,7 +33,7 @@ export function readMagnitude(text: unknown, mark?: DecimalMark): ReadMagnitude 
     else if (at < tokens.length) return strayToken(tokens, at);
     const sum: ReadMagnitude | Problem =
       magnitude === undefined
-        ? { ...quantity, unit }
+        ? magnitudeOf(quantity.numerator, quantity, unit)
         : addPart(magnitude, quantity, unit ?? impliedUnit(magnitude, quantity, last));
     if ("code" in sum) return sum;
     magnitude = sum;
@@ -83,7 +83,11 @@ function addPart(
   if (larger.denominator !== 1n || part.numerator >= limit) {
     return { code: "length-parts-disagree", facts: { larger: larger.unit, smaller: unit, limit: ratio } };
   }
-  return { ...part, numerator: larger.numerator * limit + part.numerator, unit };
+  return magnitudeOf(larger.numerator * limit + part.numerator, part, unit);
+}
+
+function magnitudeOf(numerator: bigint, last: Quantity, unit: LengthUnit | undefined): ReadMagnitude {
+  return { numerator, denominator: last.denominator, unit, grouped: last.grouped };
 }
 
 /** What is wrong with a token that no length goes on with. */

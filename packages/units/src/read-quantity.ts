@@ -8,7 +8,7 @@ export interface Quantity {
   readonly numerator: bigint;
   readonly denominator: bigint;
   /** The number read without its separator, where that may part thousands as well. */
-  readonly grouped?: string | undefined;
+  readonly grouped: string | undefined;
   /** Where the tokens of the number end. */
   readonly end: number;
 }
@@ -47,7 +47,12 @@ function readFraction(
     const numerator = BigInt(top);
     const denominator = BigInt(bottom);
     if (whole === undefined || numerator < denominator) {
-      return { numerator: BigInt(whole ?? 0) * denominator + numerator, denominator, end };
+      return {
+        numerator: BigInt(whole ?? 0) * denominator + numerator,
+        denominator,
+        grouped: undefined,
+        end,
+      };
     }
   }
   return { code: "length-fraction-impossible", facts: { fraction: fraction.join("") } };

@@ -1,0 +1,1 @@
+export {toMillimetres} from "./index.ts"
