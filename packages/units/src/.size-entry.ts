@@ -1,1 +1,0 @@
-export {toMillimetres} from "./index.ts"
