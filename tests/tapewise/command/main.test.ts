@@ -1,5 +1,5 @@
 import { spawn, spawnSync } from "node:child_process";
-import { chmodSync, mkdirSync } from "node:fs";
+import { chmodSync, existsSync, mkdirSync } from "node:fs";
 import { dirname } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
@@ -69,6 +69,20 @@ describe("the command, as it is installed", () => {
     });
     expect(status).toBe(0);
     expect(stdout).toContain("First Wren");
+  });
+});
+
+describe("an output that cannot be written", () => {
+  const hasFullDevice = existsSync("/dev/full");
+
+  test("is told on one line, with status 70", () => {
+    // Where there is no device that is always full, a closed output has to do, which is no fault.
+    const target = hasFullDevice ? "/dev/full" : "/dev/null";
+    const { status, stderr } = spawnSync("sh", ["-c", `"$0" "$1" demo > ${target}`, process.execPath, bin], {
+      encoding: "utf8",
+    });
+    expect(status).toBe(hasFullDevice ? 70 : 0);
+    expect(stderr.trimEnd().split("\n")).toEqual([hasFullDevice ? expect.stringContaining("ENOSPC") : ""]);
   });
 });
 

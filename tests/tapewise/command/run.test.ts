@@ -10,6 +10,8 @@ describe("a wrong call", () => {
     [["chose"], "Did you mean choose?"],
     [["batsh"], "Did you mean batch?"],
     [["choose", "--torso-lenght", "43 cm", "--chart", "x.csv"], "Did you mean --torso-length?"],
+    [["choose", "--torso", "43 cm"], "(Did you mean --torso-length?)"],
+    [["choose", "--hips", "91 cm"], "(Did you mean --hip-belt-girth or --hip-girth?)"],
     [["choose", "--torso-length", "43 cm"], "--chart"],
     [["choose", "--chart", at("plain.csv")], "no reading is given"],
     [["choose", "--torso-length", "43 cm", "--cut", "woman", "--chart", at("plain.csv")], "women, men"],

@@ -4,7 +4,7 @@ import { createIssue, failure, type IssueDetails, type Outcome, success } from "
 import { tapewiseIssues } from "../issues.ts";
 
 /** The largest chart or person file that is read, in bytes (assumption: a chart of 10 000 sizes has a tenth of it). */
-export const LARGEST_FILE = 4_000_000;
+const LARGEST_FILE = 4_000_000;
 
 /**
  * The text of a file, without a byte order mark.

@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { findDimension } from "@tapewise/landmarks";
 import { Command } from "commander";
 import type { Context } from "./context.ts";
 import { cleanLines } from "./text/clean.ts";
@@ -40,6 +41,7 @@ export function buildProgram(context: Context): Command {
       getErrHelpWidth: () => PAGE_WIDTH,
       getOutHasColors: () => false,
       getErrHasColors: () => false,
+      outputError: (text, writeOut) => writeOut(withDimension(text)),
     })
     .showHelpAfterError("(add --help for the options of a verb, with examples)")
     .addHelpText("after", START_HERE);
@@ -50,6 +52,16 @@ export function buildProgram(context: Context): Command {
   addBatch(program, context);
   addSchema(program, context);
   return program;
+}
+
+/** An option that nobody knows may be a dimension by another name, such as `--torso` or `--hips`. */
+function withDimension(text: string): string {
+  const name = /^error: unknown option '--([^'=]+)/.exec(text)?.[1];
+  const found = name === undefined ? undefined : findDimension(name);
+  if (found === undefined || found.kind === "unknown") return text;
+  const meant = found.kind === "match" ? [found.id] : found.candidates;
+  const [first = ""] = text.split("\n");
+  return `${first}\n(Did you mean ${meant.map((id) => `--${id}`).join(" or ")}?)\n`;
 }
 
 function readVersion(): string {

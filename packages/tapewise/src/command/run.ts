@@ -20,12 +20,15 @@ export async function run(argv: readonly string[], io: Io): Promise<ExitStatus> 
     // Help and version end the parser by an exception too.
     if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.answer : EXIT.misuse;
     if (isClosedPipe(error)) return status;
-    const what = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-    io.stderr.write(
-      `tapewise: this should not have happened. Please report it, with what you called: ${cleanWord(what)}\n`,
-    );
+    io.stderr.write(apology(error));
     return EXIT.fault;
   }
+}
+
+/** What is said of a fault of the program, or of the machine, on one line. */
+export function apology(error: unknown): string {
+  const what = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+  return `tapewise: this should not have happened; if it is not your disk, please report it, with what you called: ${cleanWord(what)}\n`;
 }
 
 /** Whether an error only says that the reader of our output has left, as `head` does. */

@@ -6,7 +6,7 @@ import { chooseLine } from "tapewise/batch";
 import { choiceJsonSchema, personJsonSchema } from "tapewise/schema";
 import { describe, expect, test } from "vitest";
 import { run } from "../../../../packages/tapewise/src/command/run.ts";
-import { collect, folderWith, PLAIN_CHART, runCommand } from "../../run-command.ts";
+import { collect, folderWith, PLAIN_CHART, runCommand, terminal } from "../../run-command.ts";
 
 const at = folderWith({
   "plain.csv": PLAIN_CHART,
@@ -115,6 +115,29 @@ describe("tapewise batch", () => {
     const { status, stdout, stderr } = await batch(person("a", "44 cm"), "--chart", at(name));
     expect({ status, stdout }).toEqual({ status: expected, stdout: "" });
     expect(stderr).toContain(`[${code}]`);
+  });
+
+  test("lets nothing into its answers that a terminal would act on or a reader of lines stumble over", async () => {
+    const { stdout } = await batch(
+      JSON.stringify({ id: "a\u001b[31m\u009b\u2028\u202e", readings: { "torso-length": ["44 cm"] } }),
+    );
+    for (const character of "\u001b\u009b\u2028\u202e") expect(stdout).not.toContain(character);
+    expect(linesOf(stdout)[0]?.id).toBe("a\u001b[31m\u009b\u2028\u202e");
+  });
+
+  test("tells somebody at a terminal what it is waiting for", async () => {
+    const { stdin } = terminal();
+    stdin.end(person("a", "44 cm"));
+    const out = collect();
+    const err = collect();
+    const status = await run(["batch", "--chart", at("plain.csv")], {
+      stdin,
+      stdout: out.stream,
+      stderr: err.stream,
+    });
+    expect(status).toBe(0);
+    expect(err.text()).toContain("one a line");
+    expect(linesOf(out.text())).toHaveLength(1);
   });
 
   test("warns of charts that the answers cannot tell apart", async () => {

@@ -16,7 +16,8 @@ export interface Asker {
  * question, so that nothing pasted is lost.
  */
 export function createAsker({ stdin, stdout }: Io): Asker {
-  const lines = createInterface({ input: stdin, output: stdout, terminal: true });
+  // Without a history, which would bring earlier readings back at the touch of a key.
+  const lines = createInterface({ input: stdin, output: stdout, terminal: true, historySize: 0 });
   const waiting: string[] = [];
   let ended = false;
   let answer: ((line: string | undefined) => void) | undefined;

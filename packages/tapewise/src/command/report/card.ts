@@ -6,7 +6,7 @@ import { headline } from "./headline.ts";
 import { drawPictures } from "./pictures.ts";
 
 /** What is said once at the end and not on every card. */
-export const SAID_ONCE: ReadonlySet<string> = new Set(["check-on-body", "see-fitter"]);
+const SAID_ONCE: ReadonlySet<string> = new Set(["check-on-body", "see-fitter"]);
 
 /** Everything about one pack for one person. */
 export function card(

@@ -36,7 +36,7 @@ export function reportAnswer(
 }
 
 /** What goes for every pack. */
-export function closing(): string[] {
+function closing(): string[] {
   return [
     ...wrap(LEGEND),
     "",

@@ -9,6 +9,7 @@ import { EXIT, graver } from "../exit-status.ts";
 import { print, write } from "../io.ts";
 import { loadCharts } from "../load-charts.ts";
 import { chartOption, priorOption, requireCharts } from "../options.ts";
+import { cleanJson } from "../text/clean.ts";
 
 interface BatchOptions {
   readonly chart?: readonly string[];
@@ -49,6 +50,9 @@ async function runBatch(options: BatchOptions, command: Command, { io, finish }:
     // Without one of its charts every line would look answered and not be.
     return finish(graver(status, EXIT.issues));
   }
+  if (io.stdin.isTTY === true) {
+    await print(io.stderr, ["Type people as JSON, one a line; Ctrl-D on an empty line ends the list."]);
+  }
   const charts = loaded.map(({ chart }) => chart);
   const prior: PriorChoice = options.prior ?? "automatic";
   const splitter = createLineSplitter(LONGEST_LINE);
@@ -59,7 +63,7 @@ async function runBatch(options: BatchOptions, command: Command, { io, finish }:
       const answered = answerRawLine(line, charts, { prior });
       if (answered === undefined) continue;
       anyBad ||= !isChoice(answered);
-      text += `${JSON.stringify(answered)}\n`;
+      text += `${cleanJson(answered)}\n`;
     }
     return text;
   };
