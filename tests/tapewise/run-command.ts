@@ -1,7 +1,8 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PassThrough, Readable, Writable } from "node:stream";
+import { afterAll } from "vitest";
 import { run } from "../../packages/tapewise/src/command/run.ts";
 
 export interface Ran {
@@ -46,9 +47,10 @@ export function terminal(): {
   };
 }
 
-/** A folder with files in it, by name. */
+/** A folder with files in it, by name, for as long as the tests of a file run. Call it outside of tests. */
 export function folderWith(files: Readonly<Record<string, string | Uint8Array>>): (name: string) => string {
   const folder = mkdtempSync(join(tmpdir(), "tapewise-"));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
   for (const [name, content] of Object.entries(files)) writeFileSync(join(folder, name), content);
   return (name) => join(folder, name);
 }

@@ -2,6 +2,20 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
 import { folderWith, PLAIN_CHART, runCommand } from "../../run-command.ts";
 
+const at = folderWith({
+  "plain.csv": PLAIN_CHART,
+  "mixed.csv": "size,torso (in),capacity (L)\nS/M,<17,40\nL,18,45\nXL,20,50\n",
+  "belts.json": JSON.stringify({
+    chart: "Belts",
+    swappable: ["hip-belt"],
+    sizes: [
+      { size: "S", "torso-length": { to: "43 cm" } },
+      { size: "L", "torso-length": { from: "43 cm" } },
+    ],
+    belts: [{ belt: "1", "hip-belt-girth": { from: "70 cm", to: "100 cm" } }],
+  }),
+});
+
 const compile = async (what: string) => {
   const { stdout } = await runCommand(["schema", what]);
   return new Ajv2020({ strict: false }).compile(JSON.parse(stdout));
@@ -18,10 +32,6 @@ describe("tapewise schema", () => {
   });
 
   test("charts that audit prints are charts of the schema", async () => {
-    const at = folderWith({
-      "plain.csv": PLAIN_CHART,
-      "mixed.csv": "size,torso (in),capacity (L)\nS/M,<17,40\nL,18,45\nXL,20,50\n",
-    });
     const validate = await compile("chart");
     const { stdout } = await runCommand(["audit", "--json", at("plain.csv"), at("mixed.csv")]);
     for (const { chart } of JSON.parse(stdout)) {
@@ -31,18 +41,6 @@ describe("tapewise schema", () => {
   });
 
   test("answers of choose are choices of the schema", async () => {
-    const at = folderWith({
-      "plain.csv": PLAIN_CHART,
-      "belts.json": JSON.stringify({
-        chart: "Belts",
-        swappable: ["hip-belt"],
-        sizes: [
-          { size: "S", "torso-length": { to: "43 cm" } },
-          { size: "L", "torso-length": { from: "43 cm" } },
-        ],
-        belts: [{ belt: "1", "hip-belt-girth": { from: "70 cm", to: "100 cm" } }],
-      }),
-    });
     const validate = await compile("choice");
     const good = await runCommand([
       "choose",
