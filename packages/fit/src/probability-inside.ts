@@ -8,7 +8,10 @@ export function probabilityInside(length: UncertainLength, interval: Interval): 
   if (sdMm === 0) return contains(interval, meanMm) ? 1 : 0;
   const lower = (interval.from - meanMm) / sdMm;
   const upper = (interval.to - meanMm) / sdMm;
-  return df === Number.POSITIVE_INFINITY
-    ? normalIntervalProbability(lower, upper)
-    : studentTIntervalProbability(lower, upper, df);
+  const inside =
+    df === Number.POSITIVE_INFINITY
+      ? normalIntervalProbability(lower, upper)
+      : studentTIntervalProbability(lower, upper, df);
+  // Two halves that are each rounded may add up to a little more than everything.
+  return Math.min(1, inside);
 }
