@@ -114,6 +114,7 @@ describe("quotation marks without a partner", () => {
     const started = performance.now();
     readDelimitedText('x,"a\n'.repeat(200_000), ",");
     readDelimitedText('"'.repeat(999_999), ",");
+    readDelimitedText('",'.repeat(500_000), ",");
     readDelimitedText(`"${'""\n'.repeat(300_000)}`, ",");
     expect(performance.now() - started).toBeLessThan(5000);
   });

@@ -32,6 +32,8 @@ interface Cursor {
   position: number;
   line: number;
   lineStart: number;
+  /** The end of the line that was last searched for its end. */
+  lineEnd: number;
   /** Once a quotation mark was found to be open up to the end, later ones are closed on their own line or not at all. */
   openQuoteSeen: boolean;
 }
@@ -51,6 +53,7 @@ export function readDelimitedText(text: string, separator: Separator): Delimited
     position: 0,
     line: 1,
     lineStart: 0,
+    lineEnd: -1,
     openQuoteSeen: false,
   };
   const rows: Row[] = [];
@@ -91,7 +94,9 @@ function readCell(cursor: Cursor): Cell {
   const column = cursor.position - cursor.lineStart + 1;
   if (text[cursor.position] !== '"') return { text: readPlain(cursor), line, column };
 
-  const lineEnd = endOfLine(text, cursor.position);
+  // Kept, because a line of many quoted cells would otherwise be searched to its end for each of them.
+  if (cursor.lineEnd < cursor.position) cursor.lineEnd = endOfLine(text, cursor.position);
+  const { lineEnd } = cursor;
   const close = closingQuote(text, cursor.position + 1, cursor.openQuoteSeen ? lineEnd : text.length);
   // A mark that closes lines below, in the middle of a cell, opens that cell: this one was never closed.
   if (close === -1 || (close > lineEnd && !endsCell(cursor, close + 1))) {

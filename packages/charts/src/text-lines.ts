@@ -12,7 +12,9 @@ export function placesIn(text: string, file: string | undefined): PlaceAt {
     const char = text.charCodeAt(at);
     if (char === 10 || (char === 13 && text.charCodeAt(at + 1) !== 10)) starts.push(at + 1);
   }
-  return (offset) => {
+  return (wanted) => {
+    // The second half of a line end stands where the first does.
+    const offset = text.startsWith("\r\n", wanted - 1) ? wanted - 1 : wanted;
     let low = 0;
     let high = starts.length - 1;
     while (low < high) {
