@@ -5,7 +5,7 @@ import type { DimensionId } from "@tapewise/landmarks";
  * population, better still from a cut and a stature.
  */
 export interface Prior {
-  /** What it describes, for people: "women, 171 cm tall". */
+  /** What it describes, for people: "women 171 cm tall". */
   readonly label: string;
   /** Where the figures come from. */
   readonly source: string;

@@ -12,13 +12,14 @@ const CAVEAT =
   "Soldiers of 2012: fitter, younger and more alike than the general public. The torso length is the straight " +
   "vertical distance from C7 to the top of the right iliac crest, a little shorter than along the spine.";
 
-/** Women of the survey. */
+/** Women of the survey: means, standard deviations and correlations. */
 export const womenReference: ReferencePopulation = {
   cut: "women",
   label: "women",
   source: SOURCE,
   caveat: CAVEAT,
   count: 990,
+  surveyedStatureMm: { from: 1435, to: 1827 },
   dimensions: ["stature", "torso-length", "back-waist-length", "shoulder-breadth"],
   meanMm: [1627.9273, 400.0101, 425.4939, 365.0273],
   sdMm: [64.1435, 22.7065, 26.5587, 18.1641],
@@ -30,13 +31,14 @@ export const womenReference: ReferencePopulation = {
   ],
 };
 
-/** Men of the survey. */
+/** Men of the survey: means, standard deviations and correlations. */
 export const menReference: ReferencePopulation = {
   cut: "men",
   label: "men",
   source: SOURCE,
   caveat: CAVEAT,
   count: 2040,
+  surveyedStatureMm: { from: 1491, to: 1980 },
   dimensions: ["stature", "torso-length", "back-waist-length", "shoulder-breadth"],
   meanMm: [1755.6598, 455.1108, 477.1039, 415.5157],
   sdMm: [68.6144, 25.0539, 27.7463, 19.1069],

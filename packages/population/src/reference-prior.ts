@@ -1,12 +1,13 @@
 import type { DimensionId } from "@tapewise/landmarks";
 import type { Prior } from "@tapewise/measurement";
 import { InvalidArgumentError } from "@tapewise/outcome";
-import { type Millimetres, millimetres } from "@tapewise/units";
+import type { Millimetres } from "@tapewise/units";
 import { menReference, womenReference } from "./data.ts";
 import type { ReferencePopulation } from "./reference-population.ts";
 
 /** Whom a prior is for. */
 export interface ReferencePriorInput {
+  /** Whose figures: those of the women or the men of the survey. */
   readonly cut: "women" | "men";
   /** The person's stature; without it the prior is that of the whole cut. */
   readonly statureMm?: Millimetres;
@@ -15,11 +16,12 @@ export interface ReferencePriorInput {
 /**
  * What the reference survey says of torso length, back-waist length and shoulder breadth, for a cut
  * and, where it is given, a stature: the conditional normal distribution, mean μ + Σ₁₂ Σ₂₂⁻¹ (s − μₛ)
- * and covariance Σ₁₁ − Σ₁₂ Σ₂₂⁻¹ Σ₂₁. Stature counts as exact: 2 cm on it moves the torso length by 4 mm.
+ * and covariance Σ₁₁ − Σ₁₂ Σ₂₂⁻¹ Σ₂₁. Stature counts as exact: 2 cm on it move the torso length by about 4 mm.
  *
- * Girths are left out on purpose: those of a soldier sample say little of the general public.
+ * Girths are left out on purpose: those of a soldier sample say little of the general public. For a stature
+ * beyond those of the people measured, the prior's caveat says so.
  *
- * @throws {@link InvalidArgumentError} for a stature that is not above 0 or a cut other than women or men.
+ * @throws {@link InvalidArgumentError} for a stature that is not a finite number above 0 or a cut other than women or men.
  *
  * @example
  * ```ts
@@ -32,11 +34,10 @@ export interface ReferencePriorInput {
  */
 export function referencePrior(input: ReferencePriorInput): Prior {
   const population = populationOf(input.cut);
-  const { source, caveat } = population;
   const wanted = population.dimensions.filter((dimension) => dimension !== "stature");
   const { statureMm } = input;
-  if (statureMm !== undefined && !(statureMm > 0)) {
-    throw new InvalidArgumentError("statureMm", statureMm, "a stature above 0 mm");
+  if (statureMm !== undefined && !(Number.isFinite(statureMm) && statureMm > 0)) {
+    throw new InvalidArgumentError("statureMm", statureMm, "a finite stature above 0 mm");
   }
   const figures = figuresOf(population);
   const variance = figures.covariance("stature", "stature");
@@ -46,9 +47,9 @@ export function referencePrior(input: ReferencePriorInput): Prior {
     label:
       statureMm === undefined
         ? population.label
-        : `${population.label} ${Math.round(millimetres(statureMm) / 10)} cm tall`,
-    source,
-    caveat,
+        : `${population.label} ${Math.round(statureMm / 10)} cm tall`,
+    source: population.source,
+    caveat: caveatFor(population, statureMm),
     dimensions: wanted,
     meanMm: wanted.map((dimension) => figures.mean(dimension) + slope(dimension) * excess),
     covarianceMm2: wanted.map((a) =>
@@ -58,6 +59,16 @@ export function referencePrior(input: ReferencePriorInput): Prior {
       }),
     ),
   };
+}
+
+function caveatFor(population: ReferencePopulation, statureMm: number | undefined): string {
+  const { caveat, surveyedStatureMm } = population;
+  const { from, to } = surveyedStatureMm;
+  if (statureMm === undefined || (statureMm >= from && statureMm <= to)) return caveat;
+  return (
+    `${caveat} None of the people behind these figures was shorter than ${Math.floor(from / 10)} cm or taller ` +
+    `than ${Math.ceil(to / 10)} cm: beyond that they are drawn on along a straight line.`
+  );
 }
 
 function populationOf(cut: string): ReferencePopulation {
