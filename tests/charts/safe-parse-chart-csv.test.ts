@@ -163,6 +163,13 @@ describe("inch and centimetre columns of one dimension", () => {
     ]);
   });
 
+  test("may be one column with both units", () => {
+    const { chart, issues } = read("size,torso (cm / in)\nS,38-43 / 15-17\nM,43-48 (17-19)");
+    expect(issues).toEqual([]);
+    expect(bounds(chart)).toEqual({ S: [380, 430], M: [430, 480] });
+    expect(chart.sizes[1]?.ranges["torso-length"]?.stated).toEqual(["43-48 cm", "17-19 in"]);
+  });
+
   test("fill in for each other", () => {
     expect(bounds(read("size,torso (cm),torso (in)\nS,-,15-17").chart)).toEqual({ S: [381, 431.8] });
   });
@@ -182,6 +189,7 @@ describe("separators, quotes and lines", () => {
     ["no end of line", "size;torso (cm)\nS;38,5-43\nM;43-48"],
     ["quoted everywhere", '"size";"torso (cm)"\n"S";"38,5-43"\n"M";"43-48"\n'],
     ["a header over two lines", '"size";"torso\n(cm)"\nS;38,5-43\nM;43-48\n'],
+    ["a separator named in the first line", "sep=;\r\nsize;torso, cm\r\nS;38,5-43\r\nM;43-48\r\n"],
     ["empty columns at the end", "size;torso (cm);;\nS;38,5-43;;\nM;43-48;;\n"],
     ["commas in a tab file's header", "size\ttorso, cm\nS\t38,5-43\nM\t43-48\n"],
   ])("%s", (_name, text) => {
@@ -344,6 +352,11 @@ describe("what is said of the whole chart", () => {
       product: "P",
       swappable: ["harness"],
     });
+  });
+
+  test("none can be swapped, whatever the caller knows", () => {
+    const { chart } = read("# swappable: none\nsize,torso (cm)\nM,43-48", { swappable: ["harness"] });
+    expect(chart.swappable).toEqual([]);
   });
 
   test("a chart without a name is questioned", () => {

@@ -19,6 +19,7 @@ test("both halves of a line end stand at the end of its line", () => {
     { line: 1, column: 3 },
     { line: 2, column: 1 },
   ]);
+  expect(placesIn("\r\na", undefined)(0)).toEqual({ line: 1, column: 1 });
 });
 
 test("a file's name is part of its places", () => {

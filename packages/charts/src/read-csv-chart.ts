@@ -2,7 +2,7 @@ import type { Issue } from "@tapewise/outcome";
 import { chartIssue } from "./chart-issue.ts";
 import { type CsvTable, csvTables } from "./csv-tables.ts";
 import { LONGEST_CELL, MOST_COLUMNS, MOST_SIZES } from "./data.ts";
-import { type Cell, readDelimitedText } from "./delimited-text.ts";
+import { type Cell, readDelimitedText, type Separator } from "./delimited-text.ts";
 import { detectSeparator } from "./detect-separator.ts";
 import type { DraftChart, DraftSize } from "./draft.ts";
 import { keepFirst } from "./keep-first.ts";
@@ -15,7 +15,10 @@ import { placeOf } from "./text-lines.ts";
 /** Reads the CSV form of a chart. What cannot be read is reported and left out. */
 export function readCsvChart(text: string, file: string | undefined): DraftChart {
   const issues: Issue[] = [];
-  const { rows, quoteFaults } = readDelimitedText(text, detectSeparator(text));
+  // Spreadsheets may name the separator in a first line `sep=;`. As a remark it keeps the lines' numbers.
+  const declared = /^sep=([,;\t])(?=[\r\n])/i.exec(text)?.[1] as Separator | undefined;
+  const table = declared === undefined ? text : `#${text.slice(1)}`;
+  const { rows, quoteFaults } = readDelimitedText(table, declared ?? detectSeparator(text));
   for (const { line, column } of quoteFaults) {
     issues.push(chartIssue("chart-csv-quote", { place: placeOf(line, column, file) }));
   }

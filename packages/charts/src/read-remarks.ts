@@ -47,10 +47,15 @@ export function readRemarks(
     product: text("product"),
     cut: text("cut"),
     harness: text("harness"),
-    swappable: parts === undefined || /^none$/i.test(parts) ? undefined : parts.split(/[,;\s]+/),
+    swappable: parts === undefined ? undefined : partsOf(parts),
   };
   return readAbout(about, issues, (key) => {
     const line = texts.get(key)?.line;
     return line === undefined ? undefined : placeOf(line, 1, file);
   });
+}
+
+/** "none" says that nothing can be swapped, which is more than saying nothing. */
+function partsOf(text: string): readonly string[] {
+  return /^none$/i.test(text) ? [] : text.split(/[,;\s]+/);
 }

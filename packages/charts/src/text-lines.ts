@@ -14,7 +14,7 @@ export function placesIn(text: string, file: string | undefined): PlaceAt {
   }
   return (wanted) => {
     // The second half of a line end stands where the first does.
-    const offset = text.startsWith("\r\n", wanted - 1) ? wanted - 1 : wanted;
+    const offset = wanted > 0 && text.startsWith("\r\n", wanted - 1) ? wanted - 1 : wanted;
     let low = 0;
     let high = starts.length - 1;
     while (low < high) {
