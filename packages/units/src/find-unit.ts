@@ -1,3 +1,4 @@
+import { editDistance } from "@tapewise/outcome";
 import { OTHER_UNIT_WORDS, UNIT_WORDS, UNREAD_LENGTH_WORDS } from "./data.ts";
 import { type LengthUnit, lengthUnits } from "./length-unit.ts";
 import type { Problem } from "./problem.ts";
@@ -43,18 +44,4 @@ export function nearestUnit(word: string): LengthUnit | undefined {
     }
   }
   return best;
-}
-
-/** Levenshtein's distance: insertions, deletions and substitutions. */
-function editDistance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, column) => column);
-  for (let i = 1; i <= a.length; i += 1) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j += 1) {
-      const kept = (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(kept, (row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1));
-    }
-    row = next;
-  }
-  return row[b.length] ?? 0;
 }

@@ -1,6 +1,7 @@
 import { buildFeatures } from "@tapewise/fit";
 import { dimensionIds, findDimension } from "@tapewise/landmarks";
 import {
+  closestWord,
   createIssue,
   failure,
   formatPath,
@@ -15,7 +16,6 @@ import type * as z from "zod";
 import { tapewiseIssues } from "../issues.ts";
 import { personSchema } from "../schema/person-schema.ts";
 import { measurers, personCuts, tools } from "./choices.ts";
-import { closest } from "./closest.ts";
 import type { PersonLine } from "./person-line.ts";
 
 /**
@@ -111,7 +111,7 @@ function unknownFields(value: Readonly<Record<string, unknown>>): Issue[] {
   return Object.keys(value)
     .filter((field) => !FIELDS.includes(field))
     .map((field) => {
-      const suggestion = closest(field, FIELDS);
+      const suggestion = closestWord(field, FIELDS);
       const facts = { field, fields: FIELDS.join(", ") };
       const details = { path: [field], received: value[field] };
       return suggestion === undefined
@@ -149,7 +149,7 @@ function issuesOf(fault: z.core.$ZodIssue, value: unknown): Issue[] {
     const facts = {
       field: formatPath(path),
       choices: choices.join(", "),
-      hint: hintOf(typeof received === "string" ? closest(received, choices) : undefined),
+      hint: hintOf(typeof received === "string" ? closestWord(received, choices) : undefined),
     };
     return [createIssue(tapewiseIssues, "person-choice-unknown", { path, received, facts })];
   }

@@ -1,0 +1,36 @@
+import { editDistance } from "./edit-distance.ts";
+
+/** A longer text is no slip of the fingers. */
+const LONGEST = 40;
+
+/**
+ * The known word that a mistyped one most likely stands for, for a "did you mean": capitals, spaces,
+ * hyphens and underscores make no difference, and at most a third of its letters, or one, may be wrong
+ * (insert, drop, change, swap neighbours). The first of equally near ones; nothing if none is near.
+ *
+ * @example
+ * ```ts
+ * import { closestWord } from "@tapewise/outcome";
+ * closestWord("statrue", ["stature", "readings"]); // => "stature"
+ * closestWord("note", ["stature", "readings"]); // => undefined
+ * ```
+ */
+export function closestWord(word: string, known: readonly string[]): string | undefined {
+  if (word.length > LONGEST) return undefined;
+  const plainWord = plain(word);
+  let best: string | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const candidate of known) {
+    const steps = editDistance(plainWord, plain(candidate));
+    if (steps <= Math.max(1, candidate.length / 3) && steps < least) {
+      best = candidate;
+      least = steps;
+    }
+  }
+  return best;
+}
+
+/** `measured_by`, `Measured By` and `measuredBy` are the same slip. */
+function plain(word: string): string {
+  return word.toLowerCase().replace(/[\s_-]/g, "");
+}
