@@ -1,7 +1,7 @@
 import type { Choice } from "./choice.ts";
-import type { JudgedDimension } from "./judged-dimensions.ts";
 import type { PlainReason } from "./reason.ts";
-import type { SizeFit } from "./recommendation.ts";
+import type { OutsideRange, SizeFit } from "./recommendation.ts";
+import type { Settled } from "./settle.ts";
 
 /** Where the best that the chart has falls short. Nothing where it fits. */
 export function explainMisfit(choice: Choice): readonly PlainReason[] {
@@ -10,13 +10,24 @@ export function explainMisfit(choice: Choice): readonly PlainReason[] {
 
 function explainPack(choice: Choice): readonly PlainReason[] {
   const { plain, settled } = choice;
-  if (plain.outside !== undefined) {
-    const { dimension, end, byMm, probability } = plain.outside;
-    const facts = { dimension, side: end, byMm, outsideProbability: probability };
-    return [{ code: "beyond-the-chart", facts }];
-  }
+  if (plain.outside !== undefined) return [beyond(plain.outside)];
   if (plain.verdict !== "between-sizes") return [];
-  return [findQuarrel(choice) ?? findBorder(choice) ?? weakestPoint(settled.pick)];
+  return [findQuarrel(choice) ?? findBorder(settled) ?? weakestPoint(settled.pick)];
+}
+
+function explainBelt({ belt }: Choice): readonly PlainReason[] {
+  if (belt === undefined) return [];
+  const { plain, pick } = belt;
+  if (plain.outside !== undefined) return [beyond(plain.outside), beltUnlikely(pick)];
+  return plain.verdict === "between-sizes" ? [beltUnlikely(pick)] : [];
+}
+
+function beyond({ dimension, end, byMm, probability }: OutsideRange): PlainReason {
+  return { code: "beyond-the-chart", facts: { dimension, side: end, byMm, outsideProbability: probability } };
+}
+
+function beltUnlikely({ size, probability }: SizeFit): PlainReason {
+  return { code: "belt-unlikely", facts: { belt: size, beltProbability: probability } };
 }
 
 /** One dimension that the pick suits and another that asks for some other size, where no size suits both. */
@@ -35,36 +46,29 @@ function findQuarrel({ fits, settled: { pick } }: Choice): PlainReason | undefin
   return undefined;
 }
 
-/** A size takes a dimension that is likelier inside than not; one that it does not state, it takes in any case. */
+/** A size suits a dimension that is likelier inside than not; one that it does not state, it suits in any case. */
 function suits(fit: SizeFit, dimension: string): boolean {
   return (fit.dimensions.find((one) => one.dimension === dimension)?.probability ?? 1) >= 0.5;
 }
 
-/** Two neighbours in the main dimension, with the body about where they meet or in the gap between them. */
-function findBorder({ main, settled: { pick, other } }: Choice): PlainReason | undefined {
-  const own = pick.dimensions.find((one) => one.dimension === main.charted);
-  const theirs = other?.dimensions.find((one) => one.dimension === main.charted);
-  if (other === undefined || own === undefined || theirs === undefined) return undefined;
-  const upward = theirs.range.interval.from >= own.range.interval.to;
-  const downward = theirs.range.interval.to <= own.range.interval.from;
-  if (!(upward || downward) || !isNearEnd(main, own.range.interval, upward)) return undefined;
-  const facts = {
-    dimension: main.charted,
-    size: pick.size,
-    other: other.size,
-    misfitMm: own.expectedMisfitMm,
-  };
-  return { code: "between-two-sizes", facts };
+/** Two neighbours in one dimension, with the body about where they meet or in the gap between them. */
+function findBorder({ pick, other }: Settled): PlainReason | undefined {
+  for (const own of pick.dimensions) {
+    const theirs = other?.dimensions.find((one) => one.dimension === own.dimension);
+    if (other === undefined || theirs === undefined) continue;
+    const { from, to } = theirs.range.interval;
+    const isAbove = from >= own.range.interval.to && own.probabilityAbove >= NEAR_THE_END;
+    const isBelow = to <= own.range.interval.from && own.probabilityBelow >= NEAR_THE_END;
+    if (!(isAbove || isBelow)) continue;
+    const misfits = { misfitMm: own.expectedMisfitMm, otherMisfitMm: theirs.expectedMisfitMm };
+    const facts = { dimension: own.dimension, size: pick.size, other: other.size, ...misfits };
+    return { code: "between-two-sizes", facts };
+  }
+  return undefined;
 }
 
-/** Beyond the end, or inside and not farther from it than the length is unsure. */
-function isNearEnd(
-  { belief }: JudgedDimension,
-  { from, to }: { readonly from: number; readonly to: number },
-  upper: boolean,
-): boolean {
-  return upper ? belief.meanMm >= to - belief.sdMm : belief.meanMm <= from + belief.sdMm;
-}
+/** A dimension lies near an end of a size, or beyond it, when it passes it with this probability. */
+const NEAR_THE_END = 0.35;
 
 function weakestPoint(pick: SizeFit): PlainReason {
   const weakest = pick.dimensions.reduce((a, b) => (b.probability < a.probability ? b : a));
@@ -72,10 +76,4 @@ function weakestPoint(pick: SizeFit): PlainReason {
     code: "no-size-likely",
     facts: { size: pick.size, dimension: weakest.dimension, dimensionProbability: weakest.probability },
   };
-}
-
-function explainBelt({ belt }: Choice): readonly PlainReason[] {
-  if (belt === undefined || belt.plain.verdict === "fits" || belt.plain.verdict === "two-sizes-fit")
-    return [];
-  return [{ code: "belt-unlikely", facts: { belt: belt.pick.size, beltProbability: belt.pick.probability } }];
 }

@@ -1,4 +1,5 @@
 import type { ChartDimension } from "@tapewise/charts";
+import type { DimensionId } from "@tapewise/landmarks";
 import type { Facts, Issue } from "@tapewise/outcome";
 import type { Choice } from "./choice.ts";
 import { explainSwaps } from "./explain-swaps.ts";
@@ -14,11 +15,15 @@ type Step = PlainReason<NextStepCode>;
 export function explainNext(choice: Choice, { questions, policy }: Inquiry): readonly Step[] {
   const { belt, look, outside } = choice;
   const steps: Step[] = questions.map(checkReading);
-  const unread = choice.charted.filter((one) => !choice.known.some(({ charted }) => charted === one));
-  steps.push(...unread.filter((one) => setsHarnessLength(one)).map(measure));
-  if (look !== undefined) steps.push({ code: look.code, facts: lookFacts(look) });
-  steps.push(...unread.filter((one) => !setsHarnessLength(one)).map(measure));
-  if (belt !== undefined) steps.push({ code: "take-hip-belt", facts: { belt: belt.pick.size } });
+  const unread = unreadDimensions(choice);
+  steps.push(...unread.filter(setsHarnessLength).map(measure));
+  if (look !== undefined && !unread.includes(look.dimension)) {
+    steps.push({ code: look.code, facts: lookFacts(look) });
+  }
+  steps.push(...unread.filter((dimension) => !setsHarnessLength(dimension)).map(measure));
+  if (belt !== undefined && belt.pick.probability >= policy.fitProbability) {
+    steps.push({ code: "take-hip-belt", facts: { belt: belt.pick.size } });
+  }
   steps.push(...explainSwaps(choice, policy));
   if (outside !== undefined) steps.push({ code: "other-chart", facts: { dimension: outside.dimension } });
   steps.push(...tryBoth(choice, policy.sureProbability));
@@ -32,10 +37,19 @@ function checkReading({ path, facts }: Issue): Step {
   return { code: "check-reading", facts: { dimension, readingMm, differenceMm, side, label } };
 }
 
-/** A chart that says "hip" is judged by the girth around the crests, so that is the one to read. */
-function measure(dimension: ChartDimension): Step {
-  const read = dimension === "unstated-hip-girth" ? "hip-belt-girth" : dimension;
-  return { code: "measure-dimension", facts: { dimension: read } };
+/** What the chart sizes by and nobody has read, whether or not a prior stands in for it. */
+function unreadDimensions({ charted, known }: Choice): readonly DimensionId[] {
+  const isRead = (name: ChartDimension) =>
+    known.some((one) => one.charted === name && one.belief.from !== "prior");
+  // A chart that says "hip" is judged by the girth around the crests, so that is the one to read.
+  const unread = charted
+    .filter((name) => !isRead(name))
+    .map((name) => (name === "unstated-hip-girth" ? "hip-belt-girth" : name));
+  return [...new Set(unread)];
+}
+
+function measure(dimension: DimensionId): Step {
+  return { code: "measure-dimension", facts: { dimension } };
 }
 
 function lookFacts({ dimension, count, nowProbability, changeProbability, gainProbability }: Look): Facts {

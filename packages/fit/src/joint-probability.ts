@@ -1,4 +1,4 @@
-import type { Interval } from "@tapewise/intervals";
+import { type Interval, intersect } from "@tapewise/intervals";
 import { normalQuantile, studentTCdf } from "@tapewise/statistics";
 import { normalBoxProbability, type Scores } from "./normal-box-probability.ts";
 import { probabilityInside } from "./probability-inside.ts";
@@ -20,8 +20,10 @@ export function jointProbability(
   sides: readonly Side[],
   correlation: (i: number, j: number) => number,
 ): number {
+  const members = mergeTwins(sides);
+  if (members === undefined) return 0;
   let probability = 1;
-  for (const group of groupsOf(sides, correlation)) {
+  for (const group of groupsOf(members, correlation)) {
     const [only, ...others] = group;
     if (only === undefined) continue;
     probability *=
@@ -40,20 +42,31 @@ interface Member {
   readonly side: Side;
 }
 
+/** One length that is held against two intervals must lie in what they share; `undefined` where that is nothing. */
+function mergeTwins(sides: readonly Side[]): readonly Member[] | undefined {
+  const merged = new Map<UncertainLength, Member>();
+  for (const [index, side] of sides.entries()) {
+    const twin = merged.get(side.length);
+    const interval = twin === undefined ? side.interval : intersect(twin.side.interval, side.interval);
+    if (interval === undefined) return undefined;
+    merged.set(side.length, { index: twin?.index ?? index, side: { ...side, interval } });
+  }
+  return [...merged.values()];
+}
+
 /** Sides that depend on each other, directly or through others, stand in one group. */
 function groupsOf(
-  sides: readonly Side[],
+  members: readonly Member[],
   correlation: (i: number, j: number) => number,
 ): readonly (readonly Member[])[] {
   let groups: (readonly Member[])[] = [];
-  sides.forEach((side, index) => {
+  for (const member of members) {
     // A length that is known exactly depends on nothing.
-    const isNear = (group: readonly Member[]) =>
-      side.length.sdMm > 0 &&
-      group.some((one) => one.side.length.sdMm > 0 && correlation(one.index, index) !== 0);
-    const near = groups.filter(isNear);
-    groups = [...groups.filter((group) => !near.includes(group)), [...near.flat(), { index, side }]];
-  });
+    const isNear = (one: Member) =>
+      member.side.length.sdMm > 0 && one.side.length.sdMm > 0 && correlation(one.index, member.index) !== 0;
+    const near = groups.filter((group) => group.some(isNear));
+    groups = [...groups.filter((group) => !near.includes(group)), [...near.flat(), member]];
+  }
   return groups;
 }
 

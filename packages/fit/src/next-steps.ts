@@ -8,7 +8,7 @@ export const nextStepTexts = {
   "check-reading":
     "Look at the {dimension} again before you trust this: {readingMm} is {differenceMm} {side} what is usual for {label}.",
   "swap-hip-belt":
-    "The hip belt of this pack can be swapped: take the harness in {size} and ask for a belt that suits the {dimension}.",
+    "The hip belt of this pack can be swapped: take the harness in {size} and ask for a belt that suits this {dimension}.",
   "swap-harness": "The harness of this pack can be swapped: ask for the next {side} one.",
   "take-hip-belt": "Take the hip belt in {belt}.",
   "try-both": "If you can, try {size} and {other} on with a load and keep the better one.",

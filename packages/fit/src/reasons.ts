@@ -4,6 +4,7 @@
  */
 export const reasonTexts = {
   "most-probable": "{size} has the best chance to fit: {fitProbability}.",
+  "equal-chance": "{size} and {other} have the same chance to fit: {fitProbability}.",
   "nearest-size": "No size is likely to fit; {size} is the nearest, off by {misfitMm} on average.",
   "room-on-both-sides":
     "{size} and {other} both take this {mainDimension}; {size} leaves {roomMm} to its nearer end, {other} only {otherRoomMm}.",
@@ -14,13 +15,13 @@ export const reasonTexts = {
   "harness-adjusts":
     "{size} and {other} both fit, with {sizeProbability} and {otherProbability}. The harness of {size} can be adjusted, which leaves room for a reading that is a little off.",
   "between-two-sizes":
-    "The {dimension} lies between {size} and {other}; {size} is the nearer one, off by {misfitMm} on average.",
+    "The {dimension} lies between {size} and {other}: {size} is off by {misfitMm} on average, {other} by {otherMisfitMm}.",
   "beyond-the-chart":
     "The {dimension} lies {side} what the chart covers, by {byMm} on average and with a probability of {outsideProbability}.",
   "dimensions-disagree":
     "The {dimension} asks for {size}, the {otherDimension} for {other}, and no size takes both.",
   "no-size-likely":
-    "No size is likelier than not to fit; the weakest point of {size} is the {dimension}, which it takes with {dimensionProbability}.",
+    "No size stands out; the weakest point of {size} is the {dimension}, which it takes with {dimensionProbability}.",
   "belt-unlikely": "No hip belt of this pack is likely to fit; {belt} comes nearest, with {beltProbability}.",
   "capacity-differs": "{other} carries {otherLitres} L, {size} {sizeLitres} L. Fit goes before capacity.",
   "nominal-length-inferred":

@@ -10,7 +10,8 @@ import type { ReasonCode } from "./reasons.ts";
  *
  * - `fits`: the picked size is likelier than not to fit (from the policy's `fitProbability` on).
  * - `two-sizes-fit`: another one is so too, and some bodies fit both.
- * - `between-sizes`: no size is likelier than not to fit, and neither end of the chart is passed.
+ * - `between-sizes`: no size is likelier than not to fit and neither end of the chart is passed, or two
+ *   sizes that exclude each other are about equally likely.
  * - `outside-the-range`: an end of the chart is passed, in the dimension that `outside` names.
  * - `measure-again`: whatever of these holds so far, a look at the body that `next` names has a real chance
  *   to change it, or no length that a harness is made to is known.

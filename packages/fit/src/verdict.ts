@@ -12,9 +12,10 @@ export interface PlainVerdict {
 
 /**
  * What the probabilities amount to. A size fits from the policy's `fitProbability` on, and two do when
- * their probabilities add up to more than 1, for then some bodies must fit both. Where no size fits, the
- * person lies outside the chart if one end of it is passed with at least that probability in any
- * dimension, and between sizes otherwise.
+ * their probabilities add up to more than 1, for then some bodies must fit both. Where they do not, and the
+ * other is within `tieLoss` of the pick, the person is between the two. Where no size fits, the person lies
+ * outside the chart if one end of it is passed with at least `fitProbability` in any dimension, and
+ * between sizes otherwise.
  */
 export function judge(
   pick: SizeFit,
@@ -23,11 +24,14 @@ export function judge(
   policy: FitPolicy,
 ): PlainVerdict {
   if (pick.probability >= policy.fitProbability) {
-    const fitsToo = (fit: SizeFit) =>
-      fit !== pick &&
-      fit.probability >= policy.fitProbability &&
-      fit.probability + pick.probability > 1 + ROUNDING;
-    return { verdict: fits.some(fitsToo) ? "two-sizes-fit" : "fits" };
+    const others = fits.filter((fit) => fit !== pick);
+    const goesWithPick = (fit: SizeFit) => fit.probability + pick.probability > 1 + ROUNDING;
+    if (others.some((fit) => fit.probability >= policy.fitProbability && goesWithPick(fit))) {
+      return { verdict: "two-sizes-fit" };
+    }
+    const floor = pick.probability - policy.tieLoss;
+    const isTossUp = others.some((fit) => fit.probability >= floor && !goesWithPick(fit));
+    return { verdict: isTossUp ? "between-sizes" : "fits" };
   }
   const [outside] = judged
     .flatMap((dimension) => likelierEnd(dimension, fits))
