@@ -1,4 +1,4 @@
-import { auditChart, auditReport, chartsIssues } from "@tapewise/charts";
+import { auditChart, auditChartText, auditReport, chartsIssues } from "@tapewise/charts";
 import { formatIssue } from "@tapewise/outcome";
 import { expect, test } from "vitest";
 import { codes, read } from "./charts-in-tests.ts";
@@ -37,7 +37,6 @@ test("this chart has one of almost each kind", () => {
     "chart-length-implausible",
     "chart-length-suspicious",
     "chart-overlap",
-    "chart-overlap-wide",
     "chart-range-narrow",
     "chart-ranges-equal",
     "chart-size-inside",
@@ -79,4 +78,20 @@ test("an open end is told in words", () => {
 
 test("a sound chart has nothing to report", () => {
   expect(auditChart(read("size,torso (cm),hip belt (cm)\nS,38-43,70-85\nM,43-48,85-100").chart)).toEqual([]);
+});
+
+test("a wide overlap of lengths is told as one", () => {
+  const issue = auditChart(read("size,torso (cm)\nS,38-47\nM,43-48").chart)[0];
+  expect(issue?.code).toBe("chart-overlap-wide");
+  expect(issue?.facts).toMatchObject({ widthMm: 40, usualMm: 30 });
+});
+
+test("what the import has told is not told again", () => {
+  const { chart } = read("size,hip (cm)\nS,70-98\nM,98-110");
+  const told = auditChart(chart);
+  expect(codes(told)).toContain("chart-girth-unstated");
+  const text = "size,hip (cm)\nS,70-98\nM,98-110";
+  const all = codes(auditChartText(text, { chart: "c" }));
+  expect(all).toContain("chart-hip-unstated");
+  expect(all).not.toContain("chart-girth-unstated");
 });

@@ -37,6 +37,13 @@ describe("neighbouring sizes", () => {
     expect(findings("S,38-47\nM,43-48")).toMatchObject([{ kind: "overlap-wide", widthMm: 40 }]);
   });
 
+  test("but not with a wide one in a girth: a hip belt takes in a wide range on purpose", () => {
+    const text = "size,hip-belt-girth (cm)\nS,70-98\nM,80-110";
+    expect(auditReport(read(text).chart)).toMatchObject([{ kind: "overlap", widthMm: 180 }]);
+    const unstated = auditReport(read("size,hip (cm)\nS,70-98\nM,80-110").chart);
+    expect(unstated.map(({ kind }) => kind)).toEqual(expect.arrayContaining(["overlap"]));
+  });
+
   test("are the ones next to each other", () => {
     // S and L overlap too, but M lies between them.
     expect(findings("S,38-46\nM,44-50\nL,45-53").map(({ kind }) => kind)).toEqual([

@@ -20,5 +20,5 @@ import { safeParseChart } from "./parse-chart.ts";
  */
 export function auditChartText(text: string, options: ParseChartOptions = {}): readonly Issue[] {
   const outcome = safeParseChart(text, options);
-  return outcome.ok ? [...outcome.issues, ...auditChart(outcome.value)] : outcome.issues;
+  return outcome.ok ? [...outcome.issues, ...auditChart(outcome.value, outcome.issues)] : outcome.issues;
 }

@@ -14,6 +14,8 @@ import { tidy } from "./tidy.ts";
  * dimension; lengths among the facts are in millimetres. See {@link auditReport} for what is looked for
  * and for the findings as typed facts.
  *
+ * What the import has told already, given as `told`, is not told again.
+ *
  * Only the text of a chart shows whether its inch and centimetre columns agree: for that, see
  * {@link auditChartText}.
  *
@@ -30,9 +32,11 @@ import { tidy } from "./tidy.ts";
  * auditChart(chart)[0]?.message; // => "S and M leave a gap of 20 mm in torso length, from 430 to 450 mm"
  * ```
  */
-export function auditChart(chart: SizeChart): readonly Issue[] {
+export function auditChart(chart: SizeChart, told: readonly Issue[] = []): readonly Issue[] {
   const stated = statedTexts(chart);
-  return auditReport(chart).map((finding) => {
+  const isTold = told.some(({ code }) => code === "chart-hip-unstated");
+  const findings = auditReport(chart).filter(({ kind }) => !(isTold && kind === "girth-unstated"));
+  return findings.map((finding) => {
     const path = pathOf(finding);
     const received = stated.get(path.join("\n"));
     return chartIssue(`chart-${finding.kind}`, { path, facts: factsOf(finding), received });

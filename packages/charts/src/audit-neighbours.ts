@@ -1,7 +1,9 @@
 import { equals } from "@tapewise/intervals";
+import { dimensionKind } from "@tapewise/landmarks";
 import type { NeighbourFinding, RelationFinding } from "./audit-finding.ts";
 import { USUAL_OVERLAP_MM } from "./data.ts";
 import type { AnySize, Ranged } from "./in-order.ts";
+import type { ChartDimension } from "./size-chart.ts";
 import { statementOf } from "./statement-of.ts";
 
 /** What of a range's surroundings every finding about it repeats. */
@@ -49,7 +51,9 @@ function relate(
   }
   if (b.from === a.to) return [];
   const widthMm = a.to - b.from;
-  const kind = widthMm > USUAL_OVERLAP_MM ? "overlap-wide" : "overlap";
+  // Hip belts take in a wide range on purpose: the custom is one of lengths.
+  const isWide = widthMm > USUAL_OVERLAP_MM && !isGirth(where.dimension);
+  const kind = isWide ? "overlap-wide" : "overlap";
   return [{ kind, ...where, ...names, fromMm: b.from, toMm: a.to, widthMm }];
 }
 
@@ -58,4 +62,8 @@ function stepOf(below: Ranged<AnySize>, above: Ranged<AnySize>): number {
   const end = statementOf(below.range.stated[0])?.to;
   const start = statementOf(above.range.stated[0])?.from;
   return Math.max(end?.stepMm ?? 0, start?.stepMm ?? 0);
+}
+
+function isGirth(dimension: ChartDimension): boolean {
+  return dimension === "unstated-hip-girth" || dimensionKind(dimension) === "girth";
 }

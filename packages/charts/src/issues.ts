@@ -217,8 +217,7 @@ const catalogue = {
   },
   "chart-overlap": {
     severity: "warning",
-    message:
-      "{size} and {other} overlap by {widthMm} mm in {what}, from {fromMm} to {toMm} mm; 20 to 30 mm is common practice",
+    message: "{size} and {other} overlap by {widthMm} mm in {what}, from {fromMm} to {toMm} mm",
     expected: "an overlap that is meant",
   },
   "chart-overlap-wide": {

@@ -2,10 +2,12 @@ import { editDistance } from "./edit-distance.ts";
 
 /** A longer text is no slip of the fingers. */
 const LONGEST = 40;
+/** More slips than this in one word are another word. */
+const MOST_SLIPS = 3;
 
 /**
  * The known word that a mistyped one most likely stands for, for a "did you mean": capitals, spaces,
- * hyphens and underscores make no difference, and at most a third of its letters, or one, may be wrong
+ * hyphens and underscores make no difference, and at most two fifths of its letters, and three, may be wrong
  * (insert, drop, change, swap neighbours). The first of equally near ones; nothing if none is near.
  *
  * @example
@@ -22,7 +24,7 @@ export function closestWord(word: string, known: readonly string[]): string | un
   let least = Number.POSITIVE_INFINITY;
   for (const candidate of known) {
     const steps = editDistance(plainWord, plain(candidate));
-    if (steps <= Math.max(1, candidate.length / 3) && steps < least) {
+    if (steps <= Math.min(MOST_SLIPS, Math.round(candidate.length * 0.4)) && steps < least) {
       best = candidate;
       least = steps;
     }

@@ -47,7 +47,7 @@ async function runAudit(
   const { loaded, issues, status } = await loadCharts(files);
   finish(status);
   const charts = loaded.map(
-    (one): Audited => ({ ...one, findings: [...one.issues, ...auditChart(one.chart)] }),
+    (one): Audited => ({ ...one, findings: [...one.issues, ...auditChart(one.chart, one.issues)] }),
   );
   if (charts.some(({ findings }) => findings.some((finding) => finding.severity === "error")))
     finish(EXIT.issues);
