@@ -7,12 +7,12 @@ import { type LengthReading, parseLength } from "@tapewise/units";
 export const dimensionArbitrary: fc.Arbitrary<DimensionId> = fc.constantFrom(...dimensionIds);
 
 /** A reading in whole millimetres, about as long as bodies are. */
-export const millimetreReading: fc.Arbitrary<LengthReading> = fc
+const millimetreReading: fc.Arbitrary<LengthReading> = fc
   .integer({ min: 300, max: 1200 })
   .map((mm) => parseLength(`${mm} mm`));
 
 /** A reading in any unit and to any step that people write. */
-export const anyReading: fc.Arbitrary<LengthReading> = fc
+const anyReading: fc.Arbitrary<LengthReading> = fc
   .oneof(
     fc.integer({ min: 1, max: 2000 }).map((mm) => `${mm} mm`),
     fc.integer({ min: 1, max: 2000 }).map((mm) => `${(mm / 10).toFixed(1)} cm`),
