@@ -24,7 +24,7 @@ export function parameterCovariance(input: CovarianceInput): number[][] | undefi
   const information = hessian(logLikelihood, natural, steps).map((row) => row.map((value) => -value));
   // In scaled coordinates, so that millimetres and shares do not upset the inverse.
   const scaled = information.map((row, i) =>
-    row.map((value, j) => value * (scales[i] ?? 1) * (scales[j] ?? 1)),
+    row.map((value, j) => value * ((scales[i] ?? 1) * (scales[j] ?? 1))),
   );
   if (!scaled.flat().every(Number.isFinite)) return undefined;
   const decomposition = new CholeskyDecomposition(scaled);
@@ -33,7 +33,7 @@ export function parameterCovariance(input: CovarianceInput): number[][] | undefi
   const covariance = robust ? inverse.mmul(scores(model, natural, scales, sample)).mmul(inverse) : inverse;
   return covariance
     .to2DArray()
-    .map((row, i) => row.map((value, j) => value * (scales[i] ?? 1) * (scales[j] ?? 1)));
+    .map((row, i) => row.map((value, j) => value * ((scales[i] ?? 1) * (scales[j] ?? 1))));
 }
 
 /** Σ w² s sᵀ in scaled coordinates. */
