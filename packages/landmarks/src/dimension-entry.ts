@@ -1,13 +1,8 @@
 import type { ErrorSize, StandardName } from "./basis.ts";
 import type { CautionCode } from "./cautions/caution-code.ts";
 import type { DimensionId } from "./dimension-id.ts";
+import type { MeasuredBy, Tool } from "./hands-and-tools.ts";
 import type { LandmarkId } from "./landmark-id.ts";
-
-/** What the length is read with. `short-rule` is a rule shorter than the length, laid end to end. */
-export type Tool = "tape" | "cord-and-ruler" | "short-rule";
-
-/** Who takes the reading: the person being measured, or a helper. */
-export type MeasuredBy = "self" | "helper";
 
 /** How a dimension runs: upright from the floor, along the skin, around the body, or straight across. */
 export type DimensionKind = "straight height" | "length along the body" | "girth" | "breadth";

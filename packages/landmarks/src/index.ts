@@ -9,16 +9,15 @@ export type {
   DimensionGuide,
   DimensionKind,
   DimensionNames,
-  MeasuredBy,
   Slip,
   Step,
-  Tool,
   Way,
 } from "./dimension-entry.ts";
 export { type DimensionId, dimensionIds } from "./dimension-id.ts";
 export { dimensionKind } from "./dimension-kind.ts";
 export { dimensionName } from "./dimension-name.ts";
 export { type DimensionMatch, findDimension } from "./find-dimension.ts";
+export { type MeasuredBy, measurers, type Tool, tools } from "./hands-and-tools.ts";
 export { landmarksIssues } from "./issues.ts";
 export { landmark } from "./landmark.ts";
 export type { Confusion, Landmark, Shift } from "./landmark-entry.ts";

@@ -1,11 +1,5 @@
-import type { MeasuredBy, Tool } from "@tapewise/landmarks";
+import { type MeasuredBy, measurers, type Tool, tools } from "@tapewise/landmarks";
 import { InvalidArgumentError } from "@tapewise/outcome";
-
-/** Every tool that a reading can be taken with. */
-const TOOLS: readonly Tool[] = ["tape", "cord-and-ruler", "short-rule"];
-
-/** Everybody who may hold it. */
-const MEASURERS: readonly MeasuredBy[] = ["self", "helper"];
 
 /** A rule shorter than this would be all joints. Assumption. */
 export const SHORTEST_RULE_MM = 10;
@@ -74,10 +68,10 @@ export function findConditionFaults(conditions: unknown): readonly ConditionFaul
   const stated: { readonly [part in keyof Conditions]?: unknown } = conditions;
   const { tool, measuredBy, landmarksFoundAfresh, ruleLengthMm } = stated;
   const faults: ConditionFault[] = [];
-  if (tool !== undefined && !TOOLS.some((known) => known === tool)) {
+  if (tool !== undefined && !tools.some((known) => known === tool)) {
     faults.push({ part: "tool", received: tool, choices: "tape, cord-and-ruler or short-rule" });
   }
-  if (measuredBy !== undefined && !MEASURERS.some((known) => known === measuredBy)) {
+  if (measuredBy !== undefined && !measurers.some((known) => known === measuredBy)) {
     faults.push({ part: "measuredBy", received: measuredBy, choices: "self or helper" });
   }
   if (landmarksFoundAfresh !== undefined && typeof landmarksFoundAfresh !== "boolean") {

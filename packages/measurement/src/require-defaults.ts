@@ -1,3 +1,4 @@
+import { measurers, tools } from "@tapewise/landmarks";
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { SHORTEST_RULE_MM } from "./conditions.ts";
 import { errorDefaults } from "./data.ts";
@@ -12,9 +13,9 @@ const ERROR = `a number of millimetres from 0 to ${LARGEST_ERROR_MM}`;
  */
 export function requireDefaults(defaults: ErrorDefaults): void {
   if (defaults === errorDefaults) return;
-  const { hands, tools, degreesOfFreedom, ruleLengthMm } = defaults;
+  const { hands, degreesOfFreedom, ruleLengthMm } = defaults;
   for (const kind of ["length along the body", "girth", "straight height", "breadth"] as const) {
-    for (const who of ["self", "helper"] as const) {
+    for (const who of measurers) {
       for (const part of ["handlingMm", "findingMm", "lastingMm"] as const) {
         const value: unknown = hands?.[kind]?.[who]?.[part];
         const argument = `defaults.hands["${kind}"].${who}.${part}`;
@@ -22,9 +23,9 @@ export function requireDefaults(defaults: ErrorDefaults): void {
       }
     }
   }
-  for (const tool of ["tape", "cord-and-ruler", "short-rule"] as const) {
+  for (const tool of tools) {
     for (const part of ["scaleHalfWidth", "transferMm", "jointMm"] as const) {
-      const value: unknown = tools?.[tool]?.[part];
+      const value: unknown = defaults.tools?.[tool]?.[part];
       const isGood = isErrorMm(value) && (part !== "scaleHalfWidth" || Number(value) < 1);
       const expected = part === "scaleHalfWidth" ? "a part of the length, from 0 to below 1" : ERROR;
       if (!isGood) throw new InvalidArgumentError(`defaults.tools["${tool}"].${part}`, value, expected);

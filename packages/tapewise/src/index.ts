@@ -1,4 +1,5 @@
 export * as charts from "@tapewise/charts";
+export * as coverage from "@tapewise/coverage";
 export * as fit from "@tapewise/fit";
 export * as intervals from "@tapewise/intervals";
 export * as landmarks from "@tapewise/landmarks";

@@ -1,5 +1,5 @@
 import { buildFeatures } from "@tapewise/fit";
-import { dimensionIds, findDimension } from "@tapewise/landmarks";
+import { dimensionIds, findDimension, measurers, tools } from "@tapewise/landmarks";
 import {
   closestWord,
   createIssue,
@@ -15,7 +15,7 @@ import { lengthUnits } from "@tapewise/units";
 import type * as z from "zod";
 import { tapewiseIssues } from "../issues.ts";
 import { personSchema } from "../schema/person-schema.ts";
-import { measurers, personCuts, tools } from "./choices.ts";
+import { personCuts } from "./choices.ts";
 import type { PersonLine } from "./person-line.ts";
 
 /**

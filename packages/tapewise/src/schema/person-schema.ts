@@ -1,8 +1,8 @@
 import { buildFeatures } from "@tapewise/fit";
-import { dimensionIds } from "@tapewise/landmarks";
+import { dimensionIds, measurers, tools } from "@tapewise/landmarks";
 import { lengthUnits } from "@tapewise/units";
 import * as z from "zod";
-import { measurers, personCuts, tools } from "../person/choices.ts";
+import { personCuts } from "../person/choices.ts";
 
 /** So many readings of one dimension nobody takes; more of them are a mistake in the data. */
 const MOST_READINGS = 200;

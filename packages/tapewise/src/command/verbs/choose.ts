@@ -1,9 +1,10 @@
 import { buildFeatures } from "@tapewise/fit";
+import { measurers, tools } from "@tapewise/landmarks";
 import type { Issue } from "@tapewise/outcome";
 import { lengthUnits } from "@tapewise/units";
 import { type Command, Option } from "commander";
 import { issueLine } from "../../batch/issue-line.ts";
-import { measurers, personCuts, tools } from "../../person/choices.ts";
+import { personCuts } from "../../person/choices.ts";
 import type { PriorChoice } from "../../person/read-person.ts";
 import { answerPerson } from "../answer.ts";
 import type { Context } from "../context.ts";

@@ -1,8 +1,15 @@
-import { cautionsFor, dimension, dimensionIds, landmark, safeParseDimension } from "@tapewise/landmarks";
+import {
+  cautionsFor,
+  dimension,
+  dimensionIds,
+  landmark,
+  measurers,
+  safeParseDimension,
+  tools,
+} from "@tapewise/landmarks";
 import type { LengthUnit } from "@tapewise/units";
 import { lengthUnits } from "@tapewise/units";
 import { type Command, Option } from "commander";
-import { measurers, tools } from "../../person/choices.ts";
 import type { Context } from "../context.ts";
 import { chooseWay, type WayWish, wayOptions } from "../guide/choose-way.ts";
 import { dimensionList, guideLines } from "../guide/guide-lines.ts";
