@@ -159,7 +159,7 @@ function allPlaces(variables: readonly Variable[]): number[] {
 }
 
 /** The correlations that belong to covariances. */
-export function correlationOf(covariance: readonly (readonly number[])[]): number[][] {
+function correlationOf(covariance: readonly (readonly number[])[]): number[][] {
   const deviations = diagonal(covariance).map(Math.sqrt);
   return covariance.map((row, i) =>
     row.map((value, j) => {

@@ -4,7 +4,7 @@ import { requireFinite } from "../require-argument.ts";
 import type { About, Box, Known, Variable } from "./joint-model.ts";
 
 /** Every {@link Variable}. */
-export const allVariables: readonly Variable[] = [...dimensionIds, "mass-kg"];
+const allVariables: readonly Variable[] = [...dimensionIds, "mass-kg"];
 
 /**
  * The unit of a variable's figures.
