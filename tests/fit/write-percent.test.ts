@@ -3,7 +3,7 @@ import { InvalidArgumentError } from "@tapewise/outcome";
 import { expect, test } from "vitest";
 
 test.each([
-  [0, "0 %"],
+  [0, "less than 1 %"],
   [1e-9, "less than 1 %"],
   [0.0099, "less than 1 %"],
   [0.01, "1 %"],
@@ -12,7 +12,7 @@ test.each([
   [0.99, "99 %"],
   [0.9901, "more than 99 %"],
   [1 - 1e-12, "more than 99 %"],
-  [1, "100 %"],
+  [1, "more than 99 %"],
 ])("%d is %s", (probability, text) => {
   expect(writePercent(probability)).toBe(text);
 });

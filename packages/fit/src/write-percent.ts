@@ -1,7 +1,8 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 
 /**
- * A probability as a percentage that does not claim too much: whole numbers, and words beyond 1 and 99.
+ * A probability as a percentage that does not claim too much: whole numbers, and words beyond 1 and 99. No
+ * reading makes a size certain, so there is no 0 % and no 100 %.
  *
  * @throws {@link InvalidArgumentError} when it is not from 0 to 1.
  *
@@ -16,7 +17,7 @@ export function writePercent(probability: number): string {
   if (!(probability >= 0 && probability <= 1)) {
     throw new InvalidArgumentError("probability", probability, "from 0 to 1");
   }
-  if (probability < 0.01) return probability === 0 ? "0 %" : "less than 1 %";
-  if (probability > 0.99) return probability === 1 ? "100 %" : "more than 99 %";
+  if (probability < 0.01) return "less than 1 %";
+  if (probability > 0.99) return "more than 99 %";
   return `${Math.round(probability * 100)} %`;
 }
