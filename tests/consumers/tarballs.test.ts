@@ -33,10 +33,12 @@ describe.each(packages)("the tarball of $folder", ({ manifest, files: sources })
     const built = stems.flatMap((stem) =>
       [".js", ".js.map", ".d.ts", ".d.ts.map"].map((extension) => `dist/${stem}${extension}`),
     );
-    // A file of dist without a source is left over from an older build: remove dist and build again.
     const command = files.filter((file) => /^(bin|demo)\//.test(file));
     expect(command.length > 0).toBe(manifest.bin !== undefined);
-    expect(files).toEqual(
+    expect(
+      files,
+      "if only dist differs, it is left over from older sources: remove it and build again",
+    ).toEqual(
       [
         "LICENSE",
         "README.md",
