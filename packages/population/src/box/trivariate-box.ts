@@ -41,8 +41,8 @@ export function trivariateBox({ lower, upper, correlation }: Bounds): BoxProbabi
   let from = Math.max(lower[k] ?? 0, -FAR);
   let to = Math.min(upper[k] ?? 0, FAR);
   // A box all beyond: what there is lies at its inner edge.
-  if (from >= FAR) to = Math.min(upper[k] ?? 0, from + 1);
-  else if (to <= -FAR) from = Math.max(lower[k] ?? 0, to - 1);
+  if (from >= FAR) to = Math.min(upper[k] ?? 0, from + 4);
+  else if (to <= -FAR) from = Math.max(lower[k] ?? 0, to - 4);
   const panels = Math.max(1, Math.ceil((to - from) / PANEL));
   const width = (to - from) / panels;
   let probability = 0;

@@ -42,7 +42,9 @@ export function solveQuantile(problem: QuantileProblem, p: number): number {
     // Every third step halves the bracket, so that a curve that misleads Newton cannot hold it up.
     const chosen = inside && count % 3 !== 2 ? next : low + (high - low) / 2;
     if (!(chosen > low && chosen < high)) return value < 0 ? high : x;
-    if (Math.abs(chosen - x) <= Number.EPSILON * Math.abs(x)) return chosen;
+    // At a jump the steps get short too, but nothing is nearly reached.
+    const isReached = Math.abs(value) < 1e-9 && Math.abs(chosen - x) <= Number.EPSILON * Math.abs(x);
+    if (isReached) return chosen;
     x = chosen;
   }
   return x;
