@@ -1,6 +1,18 @@
 export { chartCoverage } from "./chart-coverage.ts";
+export {
+  type ChoiceErrors,
+  choiceErrors,
+  type DrawOptions,
+  type Measuring,
+  type SizeGiven,
+} from "./choice-errors.ts";
 export type { Coverage, CoverageOptions, CoveragePart, Outside, SizeCoverage } from "./coverage.ts";
+export { type CutPlan, type CutRange, type CutRequest, cutSizes, type SizeCuts } from "./cut-sizes.ts";
 export { coverageIssues } from "./issues.ts";
+export { type OverlapEffect, type OverlapRequest, overlapEffect } from "./overlap-effect.ts";
 export type { Charts } from "./plan-charts.ts";
 export type { Share } from "./share.ts";
+export { type SizeStock, type Stock, type StockRequest, type StockRule, stockFor } from "./stock-for.ts";
+export { type SizePart, type StockShares, stockShares } from "./stock-shares.ts";
 export type { Band, SurveyOptions } from "./survey.ts";
+export { type StockTrial, type StockTried, tryStock } from "./try-stock.ts";

@@ -59,9 +59,9 @@ export function planChart(chart: SizeChart, variables: readonly string[], people
       issues.push(createIssue(coverageIssues, "coverage-size-not-judged", details));
       continue;
     }
-    const size =
-      sizes.push({ chart: chart.chart, size: name, main: range.interval, mainDimension: main.dimension }) - 1;
     const box = boxOf(ranges, ofPack, {});
+    const place = { chart: chart.chart, size: name, main: range.interval, mainDimension: main.dimension };
+    const size = sizes.push({ ...place, box }) - 1;
     if (box === undefined) continue;
     const boxes = ofBelts.length === 0 ? [box] : belts.flatMap((belt) => boxOf(belt, ofBelts, box) ?? []);
     offers.push(...boxes.map((one) => ({ size, box: one })));

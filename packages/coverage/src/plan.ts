@@ -10,6 +10,8 @@ export interface PlannedSize {
   /** Its range of the dimension that the chart goes by. */
   readonly main: Interval;
   readonly mainDimension: DimensionId;
+  /** Whom the pack itself fits, without a hip belt of its own choice; `undefined` where that is nobody. */
+  readonly box: Box | undefined;
 }
 
 /** What one chart offers to people of whom some dimensions are known. */
