@@ -13,6 +13,8 @@ describe("readingsFor", () => {
     [6, 0, 100, 1],
     [0, 3, 3, 1],
     [0, 0, 1e-9, 1],
+    // The same but for their last digits.
+    [0, 5 * (1 + 1e-14), 5, 1],
     // 0.09 / 0.03 = 3, though 0.3² is more than 0.09 in binary fractions
     [0.3, 0.3, Math.sqrt(0.12), 3],
   ])(
@@ -25,6 +27,7 @@ describe("readingsFor", () => {
   test.each([
     [8, 6, 5],
     [8, 5, 5],
+    [8, 5 * (1 - 1e-14), 5],
     [0, 5.001, 5],
     // 10³² readings could, but nobody can count them.
     [1e16, 0, 1],

@@ -27,9 +27,9 @@ describe("reading-apart", () => {
   });
 
   test("is asked by the known spread where Grubbs' test of three can hardly say anything", () => {
-    // 34 mm from the middle, beyond 3.29 · 6.007 · √1.5 = 24.2 mm.
-    expect(questionsOf("reading-apart", "43.2 cm, 43.7 cm, 47.1 cm")).toHaveLength(1);
-    expect(questionsOf("reading-apart", "43.2 cm, 43.7 cm, 45.9 cm")).toEqual([]);
+    // The two-sided 0.1 % point of the normal distribution is 3.29; 3.29 · 6.007 · √1.5 = 24.2 mm.
+    expect(questionsOf("reading-apart", "43.2 cm, 43.7 cm, 46.2 cm")).toHaveLength(1);
+    expect(questionsOf("reading-apart", "43.2 cm, 43.7 cm, 46.1 cm")).toEqual([]);
   });
 
   test("is asked by Grubbs' test where the others agree better than the method lets expect", () => {
@@ -39,6 +39,13 @@ describe("reading-apart", () => {
     expect(question).toMatchObject({ path: [4], facts: { differenceMm: 14 } });
     // 9 mm is not worth a question, though Grubbs' test makes an outlier of it.
     expect(questionsOf("reading-apart", "43.2 cm, 43.1 cm, 43.3 cm, 43.2 cm, 44.1 cm")).toEqual([]);
+  });
+
+  test("names only the farthest by Grubbs' test, not all that lie far", () => {
+    // Of 14 the one at 452 has G = 2.9, beyond 2.507; the one at 445 is 13 mm off, as no more than a few are.
+    const near = "43.2 cm, 43.1 cm, 43.3 cm, 43.2 cm, 43.1 cm, 43.3 cm";
+    const found = questionsOf("reading-apart", `${near}, 44.5 cm, ${near}, 45.2 cm`);
+    expect(found.map(({ path }) => path)).toEqual([[13]]);
   });
 
   test("is asked of each reading that lies apart, below as above", () => {

@@ -73,6 +73,15 @@ describe("readings-too-alike", () => {
     expect(questionsOf("readings-too-alike", texts)).toEqual([]);
   });
 
+  test("begins where the chance falls below one in a hundred", () => {
+    // Step 1 mm: (1/(σ √(2π)))² / √3 = 0.01 at σ = 3.03 mm.
+    const scattering = (repeatMm: number) => ({ error: { biasMm: 0, repeatMm, resolutionMm: 1 } });
+    expect(questionsOf("readings-too-alike", "43.2 cm, 43.2 cm, 43.2 cm", scattering(3.1))).toHaveLength(1);
+    expect(questionsOf("readings-too-alike", "43.2 cm, 43.2 cm, 43.2 cm", scattering(2.95))).toEqual([]);
+    // Two readings are too few to say so, however much they should scatter.
+    expect(questionsOf("readings-too-alike", "43.2 cm, 43.2 cm", scattering(100))).toEqual([]);
+  });
+
   test("not asked where readings are stated not to scatter", () => {
     const error = { biasMm: 6, repeatMm: 0, resolutionMm: 1 };
     expect(questionsOf("readings-too-alike", "43.2 cm, 43.2 cm, 43.2 cm", { error })).toEqual([]);

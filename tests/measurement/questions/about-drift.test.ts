@@ -27,6 +27,13 @@ describe("readings-drift", () => {
     expect(questionsOf("readings-drift", "43 cm, 44 cm, 45 cm, 46 cm")).toHaveLength(1);
   });
 
+  test("begins at the 1 % point of Student's t", () => {
+    // Mean 441, slope 35/5 = 7, residual 250 − 7 · 35 = 5, t = 7/√(5/2/5) = 9.90; printed tables: t(0.995, 2) = 9.925.
+    expect(questionsOf("readings-drift", "43.0 cm, 43.9 cm, 44.3 cm, 45.2 cm")).toEqual([]);
+    // Mean 440.75, slope 7.1, residual 254.75 − 7.1 · 35.5 = 2.7, t = 7.1/√(2.7/2/5) = 13.7.
+    expect(questionsOf("readings-drift", "43.0 cm, 43.8 cm, 44.3 cm, 45.2 cm")).toHaveLength(1);
+  });
+
   test.each([
     ["three readings rise by chance in one of six cases", "43.1 cm, 45.2 cm, 47.3 cm"],
     ["no more than readings usually scatter", "43.0 cm, 43.1 cm, 43.2 cm, 43.3 cm, 43.4 cm, 43.5 cm"],

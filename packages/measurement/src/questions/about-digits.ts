@@ -35,7 +35,7 @@ export function questionDigits(
   for (const habit of HABITS) {
     const ratio = writtenMm / habit.stepMm;
     // Readings that are alike for another reason are no evidence of a habit: each value counts once.
-    if (ratio >= 0.75 || ratio ** distinct.size >= SIGNIFICANCE) continue;
+    if (ratio ** distinct.size >= SIGNIFICANCE) continue;
     if (!readings.every((reading) => isMultiple(reading.mm, habit.stepMm))) continue;
     const issue = createIssue(measurementIssues, "readings-rounded", {
       path,

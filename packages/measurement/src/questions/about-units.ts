@@ -30,9 +30,8 @@ export function questionPlausibility(context: QuestionContext): readonly Issue[]
   const adult = plausibleLimits(context.dimension, "adult");
   return context.readings.flatMap((reading, index) => {
     if (contains(adult, reading.mm)) return [];
-    const isForAnybody = contains(limits, reading.mm);
-    const other = otherUnit(reading, isForAnybody ? adult : limits);
-    if (isForAnybody && other === undefined) return [];
+    const other = otherUnit(reading, limits);
+    if (other === undefined && contains(limits, reading.mm)) return [];
     const path = [...context.path, index];
     const dimension = dimensionName(context.dimension);
     if (other !== undefined) {
