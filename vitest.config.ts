@@ -5,6 +5,7 @@ export default defineConfig({
   resolve: { conditions: ["@tapewise/source"] },
   test: {
     include: ["tests/**/*.test.ts", "reference-checks/**/*.test.ts"],
+    setupFiles: ["scripts/seed.ts"],
     testTimeout: 60_000,
     passWithNoTests: false,
     typecheck: { enabled: false },
