@@ -8,6 +8,17 @@ export {
 } from "./choice-errors.ts";
 export type { Coverage, CoverageOptions, CoveragePart, Outside, SizeCoverage } from "./coverage.ts";
 export { type CutPlan, type CutRange, type CutRequest, cutSizes, type SizeCuts } from "./cut-sizes.ts";
+export {
+  type ChartFigure,
+  type ChartFigureOptions,
+  chartFigure,
+  type FigureCurve,
+  type FigureRow,
+} from "./figure/chart-figure.ts";
+export { drawChartFigure } from "./figure/draw-chart-figure.ts";
+export { drawGrowthFigure } from "./figure/draw-growth-figure.ts";
+export type { FigureText, FigureUnit } from "./figure/figure-text.ts";
+export { type GrowthFigure, type GrowthFigureOptions, growthFigure } from "./figure/growth-figure.ts";
 export { coverageIssues } from "./issues.ts";
 export { type OverlapEffect, type OverlapRequest, overlapEffect } from "./overlap-effect.ts";
 export type { Charts } from "./plan-charts.ts";
