@@ -25,6 +25,8 @@ export interface FamilyModel {
   readonly natural: (free: readonly number[], sample: FitSample) => readonly number[];
   readonly logDensity: (natural: readonly number[]) => (x: number) => number;
   readonly distribution: (natural: readonly number[]) => Distribution;
+  /** Of several ways to write the same distribution the one to be reported. */
+  readonly inOrder?: (natural: readonly number[]) => readonly number[];
   /** Whether the likelihood goes on rising towards the end of what the family can do. */
   readonly isAtBoundary: (natural: readonly number[], sample: FitSample) => boolean;
 }

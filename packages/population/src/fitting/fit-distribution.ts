@@ -92,7 +92,8 @@ export function fitDistribution(
       maximise((free) => logLikelihood(model.natural(free, sample)) / total, start, model.freeScales(sample)),
     )
     .reduce((most, each) => (each.value > most.value ? each : most));
-  const natural = model.natural(best.at, sample);
+  const found = model.natural(best.at, sample);
+  const natural = model.inOrder?.(found) ?? found;
   const atBoundary = model.isAtBoundary(natural, sample);
   const scales = model.scales(natural, sample);
   const covariance = atBoundary

@@ -11,10 +11,20 @@ import { logNormalDensity } from "./normal-models.ts";
 const LEAST_SHARE = 0.05;
 const ROUNDS = 60;
 
-/** A mixture of two normal distributions, such as women and men: the first part has the smaller mean at the start. */
+/** A mixture of two normal distributions, such as women and men: the first part has the smaller mean. */
 export const mixtureModel: FamilyModel = {
   names: ["share1", "mean1", "sd1", "mean2", "sd2"],
-  starts: (sample) => [0.3, 0.5, 0.7].map((share) => expectMaximise(sample, share)),
+  starts: (sample) => {
+    const { values, mean, sd } = sample;
+    const sorted = [...values].sort((a, b) => a - b);
+    const cuts = [0.3, 0.5, 0.7].map((share) => sorted[Math.floor(share * sorted.length)] ?? mean);
+    // Side by side, and one inside the other.
+    const isFirst = [
+      ...cuts.map((cut) => (value: number) => value < cut),
+      (value: number) => Math.abs(value - mean) < sd / 2,
+    ];
+    return isFirst.map((test) => expectMaximise(sample, test));
+  },
   freeScales: ({ sd }) => [1, sd, 1, sd, 1],
   scales: ([, , sd1 = 1, , sd2 = 1]) => [0.1, sd1, sd1, sd2, sd2],
   natural: ([logit = 0, mean1 = 0, log1 = 0, mean2 = 0, log2 = 0], { sd }) => [
@@ -37,18 +47,18 @@ export const mixtureModel: FamilyModel = {
       { weight: share, distribution: normalDistribution({ mean: mean1, sd: sd1 }) },
       { weight: 1 - share, distribution: normalDistribution({ mean: mean2, sd: sd2 }) },
     ]),
+  inOrder: ([share = 0.5, mean1 = 0, sd1 = 1, mean2 = 0, sd2 = 1]) =>
+    mean1 <= mean2 ? [share, mean1, sd1, mean2, sd2] : [1 - share, mean2, sd2, mean1, sd1],
   isAtBoundary: ([share = 0.5, , sd1 = 1, , sd2 = 1], { sd }) =>
     Math.min(share, 1 - share) < 0.005 || Math.min(sd1, sd2) < 1.02 * LEAST_SHARE * sd,
 };
 
-/** Some rounds of the EM algorithm from the sample cut in two at a share. */
-function expectMaximise(sample: FitSample, share: number): readonly number[] {
+/** Some rounds of the EM algorithm from a first guess of who belongs to the first part. */
+function expectMaximise(sample: FitSample, isFirst: (value: number) => boolean): readonly number[] {
   const { values, weights, sd } = sample;
   const floor = LEAST_SHARE * sd;
-  const sorted = [...values].sort((a, b) => a - b);
-  const cut = sorted[Math.floor(share * sorted.length)] ?? sample.mean;
-  let first: readonly number[] = values.map((value) => (value < cut ? 1 : 0.02));
-  let part = { share, mean1: 0, sd1: sd, mean2: 0, sd2: sd };
+  let first: readonly number[] = values.map((value) => (isFirst(value) ? 1 : 0.02));
+  let part = { share: 0.5, mean1: 0, sd1: sd, mean2: 0, sd2: sd };
   for (let round = 0; round < ROUNDS; round += 1) {
     const one = weightedMoments(
       values,
