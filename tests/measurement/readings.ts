@@ -8,13 +8,18 @@ export function readingsOf(texts: string): readonly LengthReading[] {
   return texts.split(",").map((text) => parseLength(text.trim()));
 }
 
-/** The questions with one code that readings of a torso length give rise to. */
+/** The questions with one code that readings of a torso length, with the bones found once, give rise to. */
 export function questionsOf(
   code: string,
   texts: string,
   input: Partial<EstimateInput> = {},
 ): readonly Issue[] {
-  const outcome = safeEstimate({ dimension: "torso-length", readings: readingsOf(texts), ...input });
+  const outcome = safeEstimate({
+    dimension: "torso-length",
+    readings: readingsOf(texts),
+    conditions: { landmarksFoundAfresh: false },
+    ...input,
+  });
   if (!outcome.ok) throw new Error("no estimate");
   return outcome.issues.filter((issue) => issue.code === code);
 }

@@ -58,11 +58,22 @@ export function safeEstimate(input: EstimateInput): Outcome<Estimate> {
     error === undefined
       ? methodFromDefaults(dimensionKind(dimension), summary.mean, conditions, defaults)
       : methodFromStatement(error);
+  // Who follows our advice and finds the bones afresh, but does not say so, is not asked why readings scatter.
+  const isUnsaid = error === undefined && conditions.assumed.includes("landmarks-found-afresh");
+  const widest = isUnsaid
+    ? methodFromDefaults(
+        dimensionKind(dimension),
+        summary.mean,
+        { ...conditions, landmarksFoundAfresh: true },
+        defaults,
+      )
+    : method;
   const questions = questionReadings({
     dimension,
     readings,
     path,
     repeatMm: repeatMm(method),
+    mostRepeatMm: repeatMm(widest),
     ...(error === undefined ? {} : { statedStepMm: error.resolutionMm }),
   });
   const stepMm = error?.resolutionMm ?? questions.stepMm;

@@ -17,6 +17,8 @@ export interface QuestionedReadings {
   readonly path: IssuePath;
   /** Standard deviation, in mm, by which readings of the method scatter before they are rounded. */
   readonly repeatMm: number;
+  /** The same if what is not known of the conditions makes them scatter more. */
+  readonly mostRepeatMm: number;
   /** The step in mm that somebody states the readings are rounded to. */
   readonly statedStepMm?: number;
 }
@@ -29,12 +31,12 @@ export interface ReadingQuestions {
 
 /** Asks every question about a set of readings. Nothing is changed or left out. */
 export function questionReadings(asked: QuestionedReadings): ReadingQuestions {
-  const { dimension, readings, path, repeatMm } = asked;
+  const { dimension, readings, path, repeatMm, mostRepeatMm } = asked;
   const writtenMm = writtenStep(readings);
   const digits = questionDigits({ dimension, readings, path, writtenMm });
   // Readings to whole inches differ by an inch or not at all: that is rounding and no slip.
   const stepMm = Math.max(digits.stepMm, asked.statedStepMm ?? 0);
-  const usualMm = Math.sqrt(repeatMm ** 2 + stepMm ** 2 / 12);
+  const usualMm = Math.sqrt(mostRepeatMm ** 2 + stepMm ** 2 / 12);
   const context: QuestionContext = { dimension, readings, path, repeatMm, usualMm, writtenMm, stepMm };
 
   const apart = questionApart(context);

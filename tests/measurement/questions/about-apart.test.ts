@@ -41,6 +41,18 @@ describe("reading-apart", () => {
     expect(questionsOf("reading-apart", "43.2 cm, 43.1 cm, 43.3 cm, 43.2 cm, 44.1 cm")).toEqual([]);
   });
 
+  test("does not take two readings on one mark for readings that agree to a hair", () => {
+    // 430, 430, 450 to 10 mm: s² = 400/3, G = 13.33/√(133.3 + 8.3) = 1.120 and not 1.1547; 1.154 is critical.
+    expect(
+      questionsOf("reading-apart", "43 cm, 43 cm, 45 cm", { conditions: { measuredBy: "self" } }),
+    ).toEqual([]);
+    // 430, 430, 448 to 1 mm: s² = 108, G = 12/√(108 + 1/12) = 1.1543 at 18 mm, and 20 mm is beyond it.
+    expect(questionsOf("reading-apart", "43.1 cm, 43.1 cm, 44.9 cm")).toEqual([]);
+    expect(questionsOf("reading-apart", "43.1 cm, 43.1 cm, 45.1 cm")).toMatchObject([
+      { facts: { statistic: 1.154 } },
+    ]);
+  });
+
   test("names only the farthest by Grubbs' test, not all that lie far", () => {
     // Of 14 the one at 452 has G = 2.9, beyond 2.507; the one at 445 is 13 mm off, as no more than a few are.
     const near = "43.2 cm, 43.1 cm, 43.3 cm, 43.2 cm, 43.1 cm, 43.3 cm";

@@ -1,6 +1,6 @@
 import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
-import { median } from "@tapewise/statistics";
+import { median, summarise } from "@tapewise/statistics";
 import { grubbsTest } from "../grubbs.ts";
 import { measurementIssues } from "../issues.ts";
 import { type QuestionContext, roundedMm } from "./facts.ts";
@@ -24,12 +24,13 @@ export function questionApart(context: QuestionContext): readonly Issue[] {
   const values = readings.map((reading) => reading.mm);
   const middle = median(values);
   const grubbs = grubbsTest(values, SIGNIFICANCE);
+  const statistic = grubbs.statistic * visibleShare(values, stepMm);
   const far = FAR * usualMm * Math.sqrt(1 + 1 / (values.length - 1));
   const near = Math.max(NEAR * usualMm, STEPS * stepMm);
   return readings.flatMap((reading, index) => {
     const difference = Math.abs(reading.mm - middle);
     const byMethod = usualMm > 0 && difference > Math.max(far, near);
-    const byGrubbs = index === grubbs.index && grubbs.isOutlier && difference > near;
+    const byGrubbs = index === grubbs.index && statistic > grubbs.critical && difference > near;
     if (!byMethod && !byGrubbs) return [];
     return [
       createIssue(measurementIssues, "reading-apart", {
@@ -41,10 +42,19 @@ export function questionApart(context: QuestionContext): readonly Issue[] {
           middleMm: roundedMm(middle),
           differenceMm: roundedMm(difference),
           usualMm: roundedMm(near),
-          statistic: Math.round(grubbs.statistic * 1000) / 1000,
+          statistic: Math.round(statistic * 1000) / 1000,
           critical: Math.round(grubbs.critical * 1000) / 1000,
         },
       }),
     ];
   });
+}
+
+/**
+ * What is left of Grubbs' statistic when the scatter that rounding may hide, q²/12, is added to that of the
+ * sample. Two of three readings on one mark are no proof that these two agree to a hair.
+ */
+function visibleShare(values: readonly number[], stepMm: number): number {
+  const { sd = 0 } = summarise(values);
+  return sd === 0 ? 0 : sd / Math.sqrt(sd ** 2 + stepMm ** 2 / 12);
 }

@@ -9,7 +9,7 @@ export interface QuestionContext {
   readonly path: IssuePath;
   /** Standard deviation by which readings of the method scatter before they are rounded. */
   readonly repeatMm: number;
-  /** Standard deviation of one reading as it is written down: the same with its rounding. */
+  /** Standard deviation of one reading as it is written down, rounding and what may be included. */
   readonly usualMm: number;
   /** The step that the readings are written to. */
   readonly writtenMm: number;
