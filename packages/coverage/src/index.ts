@@ -17,7 +17,7 @@ export {
 } from "./figure/chart-figure.ts";
 export { drawChartFigure } from "./figure/draw-chart-figure.ts";
 export { drawGrowthFigure } from "./figure/draw-growth-figure.ts";
-export type { FigureText, FigureUnit } from "./figure/figure-text.ts";
+export { describeSample, type FigureText, type FigureUnit, writeShare } from "./figure/figure-text.ts";
 export { type GrowthFigure, type GrowthFigureOptions, growthFigure } from "./figure/growth-figure.ts";
 export { coverageIssues } from "./issues.ts";
 export { type OverlapEffect, type OverlapRequest, overlapEffect } from "./overlap-effect.ts";

@@ -106,6 +106,11 @@ const catalogue = {
     message: "{received} is not UTF-8 text",
     expected: "a text file in UTF-8; in a spreadsheet, save as “CSV UTF-8”",
   },
+  "file-unwritable": {
+    severity: "error",
+    message: "{received} cannot be written ({reason})",
+    expected: "a path in a folder that you may write to",
+  },
   "file-not-json": {
     severity: "error",
     message: "{received} is not JSON",

@@ -68,7 +68,7 @@ export function drawChartFigure(figure: ChartFigure, id = "chart-over-people"): 
     }
     top += height;
   }
-  const summary = `Shaded: a size fits (${writeShare(figure.served)}). Hatched: none does (${writeShare(1 - figure.served)}).`;
+  const summary = `At least one size fits ${writeShare(figure.served)}; none fits ${writeShare(1 - figure.served)}. Hatched: beside every range.`;
   return drawSheet(text, id, foot + 66, [
     label(20, 50, summary),
     element(

@@ -1,4 +1,4 @@
-import { constants, type FileHandle, open } from "node:fs/promises";
+import { constants, type FileHandle, open, writeFile } from "node:fs/promises";
 import type { Readable } from "node:stream";
 import { createIssue, failure, type IssueDetails, type Outcome, success } from "@tapewise/outcome";
 import { tapewiseIssues } from "../issues.ts";
@@ -53,8 +53,23 @@ export async function readTextStream(stream: Readable, name: string): Promise<Ou
   }
 }
 
+/** Writes a text file anew. Code: `file-unwritable`. */
+export async function writeTextFile(path: string, text: string): Promise<Outcome<string>> {
+  try {
+    await writeFile(path, text, "utf8");
+    return success(path);
+  } catch (error) {
+    return fail("file-unwritable", { received: path, facts: { reason: codeOf(error) } });
+  }
+}
+
 /** Codes of issues about the path itself and not about what is in the file. */
-export const pathCodes: readonly string[] = ["file-missing", "file-is-directory", "file-unreadable"];
+export const pathCodes: readonly string[] = [
+  "file-missing",
+  "file-is-directory",
+  "file-unreadable",
+  "file-unwritable",
+];
 
 function withLimit(about: IssueDetails): IssueDetails {
   return { ...about, facts: { limit: LARGEST_FILE } };

@@ -7,9 +7,12 @@ import { PAGE_WIDTH } from "./text/wrap.ts";
 import { addAudit } from "./verbs/audit.ts";
 import { addBatch } from "./verbs/batch.ts";
 import { addChoose } from "./verbs/choose.ts";
+import { addCut } from "./verbs/cut.ts";
 import { addDemo } from "./verbs/demo.ts";
 import { addGuide } from "./verbs/guide.ts";
 import { addSchema } from "./verbs/schema.ts";
+import { addServed } from "./verbs/served.ts";
+import { addStock } from "./verbs/stock.ts";
 
 const START_HERE = `
 Start here:
@@ -50,6 +53,9 @@ export function buildProgram(context: Context): Command {
   addChoose(program, context);
   addAudit(program, context);
   addBatch(program, context);
+  addServed(program, context);
+  addStock(program, context);
+  addCut(program, context);
   addSchema(program, context);
   return program;
 }

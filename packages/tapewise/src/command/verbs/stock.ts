@@ -1,0 +1,111 @@
+import { stockFor, stockShares, tryStock, writeShare } from "@tapewise/coverage";
+import { type Command, InvalidArgumentError, Option } from "commander";
+import { issueLine } from "../../batch/issue-line.ts";
+import { summariseIssue } from "../../batch/summarise-issue.ts";
+import type { Context } from "../context.ts";
+import { EXIT } from "../exit-status.ts";
+import { print, printJson } from "../io.ts";
+import { loadCharts } from "../load-charts.ts";
+import { chartOption, jsonOption, requireCharts, requireWords } from "../options.ts";
+import { issueBullets } from "../report/issue-bullets.ts";
+import { sampleData, sampleLines } from "../report/sample-lines.ts";
+import { stockLines } from "../report/stock-lines.ts";
+import { type PeopleCut, peopleOption, surveyedPeople } from "../surveyed-people.ts";
+
+type StockOptions = {
+  readonly chart?: readonly string[];
+  readonly members?: number;
+  readonly chance?: number;
+  readonly rule?: "flexible" | "each-size";
+  readonly cut?: PeopleCut;
+  readonly json?: boolean;
+};
+
+const EXAMPLES = `
+Example:
+  tapewise stock --chart chart.csv --members 40 --chance 0.95 --cut women`;
+
+const MOST_MEMBERS = 2000;
+
+/** `tapewise stock`: how many packs of each size a crew needs. */
+export function addStock(program: Command, context: Context): void {
+  const stock = program
+    .command("stock")
+    .summary("tell how many of each size to stock for a crew")
+    .description("Tells how many packs of each size to stock, so that nobody whom a size fits goes without.")
+    .addOption(chartOption())
+    .addOption(
+      new Option("--members <number>", "how many people may want a pack at once").argParser(readMembers),
+    )
+    .addOption(
+      new Option("--chance <chance>", "with what chance nobody goes without, such as 0.95").argParser(
+        readChance,
+      ),
+    )
+    .addOption(
+      new Option(
+        "--rule <rule>",
+        "flexible: whoever fits two sizes takes the one that is left; each-size: everybody takes the best one (default: flexible)",
+      ).choices(["flexible", "each-size"]),
+    )
+    .addOption(peopleOption())
+    .addOption(jsonOption())
+    .addHelpText("after", EXAMPLES)
+    .action((options: StockOptions) => runStock(options, stock, context));
+}
+
+async function runStock(options: StockOptions, command: Command, { io, finish }: Context): Promise<void> {
+  requireWords(options, command);
+  const members =
+    options.members ?? command.error("error: no number of people is given; say for example --members 40");
+  const chance = options.chance ?? command.error("error: no chance is given; say for example --chance 0.95");
+  const { loaded, issues, status } = await loadCharts(requireCharts(options, command));
+  finish(status);
+  if (issues.length > 0) await print(io.stderr, ["About the charts", ...issueBullets(issues), ""]);
+  if (loaded.length === 0) return;
+  const charts = loaded.map(({ chart }) => chart);
+  const people = surveyedPeople(options.cut, charts);
+  const request = { members, chance, ...(options.rule === undefined ? {} : { rule: options.rule }) };
+  const outcome = stockFor(charts, people.population, request);
+  const shares = stockShares(charts, people.population);
+  if (outcome.issues.some((issue) => issue.severity === "error")) finish(EXIT.issues);
+  if (!outcome.ok || !shares.ok) {
+    if (options.json === true && !outcome.ok) return printJson(io.stdout, issueLine(null, outcome.issues));
+    return print(io.stderr, issueBullets(outcome.issues, { margin: "" }));
+  }
+  const counts = outcome.value.sizes.map(({ count }) => count);
+  const tried = tryStock(charts, people.population, { members, counts, trials: 1000 });
+  if (options.json === true) {
+    const { people: _, ...stock } = outcome.value;
+    return printJson(io.stdout, {
+      cut: people.cut,
+      ...sampleData(people),
+      chanceAsked: chance,
+      ...stock,
+      shares: shares.value.sizes,
+      unserved: shares.value.unserved,
+      ...(tried.ok ? { tried: tried.value } : {}),
+      issues: outcome.issues.map(summariseIssue),
+    });
+  }
+  await print(io.stdout, [
+    ...stockLines(outcome.value, shares.value, chance),
+    ...(tried.ok
+      ? [`  Tried on 1000 crews drawn at random: enough for ${writeShare(tried.value.enough)} of them.`, ""]
+      : []),
+    ...(outcome.issues.length > 0 ? ["Worth knowing", ...issueBullets(outcome.issues), ""] : []),
+    ...sampleLines(people),
+  ]);
+}
+
+function readMembers(text: string): number {
+  const members = Number(text);
+  if (/^\d+$/.test(text) && members >= 1 && members <= MOST_MEMBERS) return members;
+  throw new InvalidArgumentError(`It must be a whole number from 1 to ${MOST_MEMBERS}.`);
+}
+
+function readChance(text: string): number {
+  const chance = Number(text);
+  if (/^0?\.\d+$/.test(text) && chance > 0 && chance < 1) return chance;
+  throw new InvalidArgumentError("It must be a number between 0 and 1, such as 0.95.");
+}
