@@ -48,14 +48,14 @@ export const errors: readonly ErrorSetting[] = [
 ];
 
 /** The marks of tapes: half centimetres, quarter inches, half inches. */
-export const roundings: readonly RoundingSetting[] = [
+const roundings: readonly RoundingSetting[] = [
   { name: "5mm", stepMm: 5, write: (mark) => `${mark * 5} mm` },
   { name: "1/4in", stepMm: 6.35, write: (mark) => `${mark / 4} in` },
   { name: "1/2in", stepMm: 12.7, write: (mark) => `${mark / 2} in` },
 ];
 
 /** How often a person reads. */
-export const counts: readonly number[] = [1, 2, 3, 4, 5];
+const counts: readonly number[] = [1, 2, 3, 4, 5];
 
 /** Invented charts of usual widths. Each leaves some of the people without a size. */
 export const charts: readonly ChartSetting[] = [

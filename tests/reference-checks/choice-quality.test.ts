@@ -208,7 +208,8 @@ describe("the exact posterior", () => {
     const [fit] = fitExactly(likelihoodOf(setting)(marks), normal(410, 18), [interval(420, 430)]);
     // The double sum itself is off by about a ten-thousandth: it takes cells of a quarter millimetre.
     expect(fit?.chance).toBeCloseTo(inside / total, 3);
-    expect(fit?.misfitMm).toBeCloseTo(misfit / total, 2);
+    // The grid of the study loses a twelfth of the density at each end, together about 0.008 mm.
+    expect(Math.abs((fit?.misfitMm ?? 0) - misfit / total)).toBeLessThan(0.012);
   });
 
   test("picks go to the likeliest and to the least misfit; without any chance to the nearer size", () => {
