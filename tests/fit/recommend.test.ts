@@ -549,6 +549,16 @@ describe("a reading that the prior does not expect", () => {
     expect(answer({ estimates: far.estimates }, pack).questions).toEqual([]);
   });
 
+  test("what both say together is said to be weighed", () => {
+    const { beliefs, reasons } = answer({ estimates: [sureEstimate("torso-length", 400, 23)], prior }, pack);
+    // Equally sure readings and prior meet half way between 400 and 435 mm.
+    expect(beliefs[0]).toMatchObject({ meanMm: 417.5, from: "readings-and-prior" });
+    expect(find(reasons, "prior-used").sentence).toBe(
+      "The readings were weighed with what is known beforehand of women 171 cm tall.",
+    );
+    expect(codes(answer(torso(400), pack).reasons)).not.toContain("prior-used");
+  });
+
   test("below is said as below", () => {
     const low: Person = { estimates: [estimateOf("torso-length", ["30 cm"])], prior };
     expect(answer(low, pack).questions[0]?.facts.side).toBe("below");

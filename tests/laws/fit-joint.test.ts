@@ -87,6 +87,22 @@ test.prop([sds, fc.tuple(bounded, bounded, bounded), fc.integer({ min: 3, max: 1
   },
 );
 
+/** Near the means, where a jump would show. */
+const central = fc.tuple(real(400, 460), real(20, 100)).map(([from, width]) => interval(from, from + width));
+
+test.prop([
+  sds,
+  fc.tuple(central, central, central),
+  fc.oneof(real(0, 0.45), fc.constantFrom(0, 1e-4, 1e-3, 0.01)),
+])("law: no correlation makes the probability jump", (sd, ranges, rho) => {
+  const at = (correlation: number) =>
+    probabilityOf({ prior: priorWith(sd, [correlation, correlation, correlation]), ranges });
+  // By the density again, which is at most 0.18 up to a correlation of 0.46.
+  expect(Math.abs(at(rho + 1e-7) - at(Math.max(0, rho - 1e-7)))).toBeLessThanOrEqual(
+    12 * 2e-7 * 0.18 + 1e-11,
+  );
+});
+
 test.prop([cases])(
   "law: a size fits no better than in each dimension, and not worse than all their doubts together",
   ({ prior, ranges }) => {

@@ -70,9 +70,8 @@ export function lookAhead(
   return { changeProbability: changes / POINTS, gainProbability: gain / POINTS };
 }
 
-/** Probability that the other dimensions fit, given that this one does. */
+/** Probability that the other dimensions fit, given that this one does; a size that cannot fit stays so. */
 function probabilityOfOthers(fit: SizeFit, dimension: ChartDimension): number {
   const own = fit.dimensions.find((one) => one.dimension === dimension)?.probability ?? 1;
-  if (own > 0) return Math.min(1, fit.probability / own);
-  return fit.dimensions.reduce((p, one) => (one.dimension === dimension ? p : p * one.probability), 1);
+  return own > 0 ? Math.min(1, fit.probability / own) : 0;
 }
