@@ -24,9 +24,7 @@ export function likelihoodComponents(people: readonly (readonly number[])[]): Va
   const freedom = readings - persons.length;
   const withinStart = persons.reduce((sum, { squares }) => sum + squares, 0) / freedom;
   const betweenStart = persons.reduce((sum, { mean }) => sum + (mean - centre) ** 2, 0) / persons.length;
-  // Readings that never differ within a person leave a spread of 0 there, of which there is no logarithm.
-  const floor = 1e-9 * (betweenStart + withinStart);
-  const within = Math.max(withinStart, floor);
+  if (withinStart === 0) return withoutError(persons, centre, betweenStart, readings);
 
   const logLikelihood = (mean: number, betweenVariance: number, withinVariance: number): number => {
     if (!(withinVariance > 0)) return Number.NEGATIVE_INFINITY;
@@ -46,8 +44,8 @@ export function likelihoodComponents(people: readonly (readonly number[])[]): Va
       const variance = Math.exp(2 * logWithin);
       return logLikelihood(mean, ratio ** 2 * variance, variance) / readings;
     },
-    [centre, Math.log(within) / 2, Math.max(Math.sqrt(betweenStart / within), 0.3)],
-    [Math.sqrt(betweenStart + within), 1, Math.max(Math.sqrt(betweenStart / within), 0.3)],
+    [centre, Math.log(withinStart) / 2, Math.max(Math.sqrt(betweenStart / withinStart), 0.3)],
+    [Math.sqrt(betweenStart + withinStart), 1, Math.max(Math.sqrt(betweenStart / withinStart), 0.3)],
   );
   const [mean = centre, logWithin = 0, ratio = 0] = at;
   const withinSd = Math.exp(logWithin);
@@ -64,6 +62,29 @@ export function likelihoodComponents(people: readonly (readonly number[])[]): Va
     withinSd,
     withinError: errors.within,
     reliability: betweenSd ** 2 / (betweenSd ** 2 + withinSd ** 2),
+  };
+}
+
+/** Readings that never differ within a person: the people's values are known, and the likelihood has no end. */
+function withoutError(
+  persons: readonly Person[],
+  mean: number,
+  variance: number,
+  readings: number,
+): VarianceComponents {
+  const people = persons.length;
+  const betweenSd = Math.sqrt(variance);
+  return {
+    method: "maximum-likelihood",
+    people,
+    readings,
+    mean,
+    meanError: betweenSd / Math.sqrt(people),
+    betweenSd,
+    betweenError: betweenSd / Math.sqrt(2 * people),
+    withinSd: 0,
+    withinError: 0,
+    reliability: 1,
   };
 }
 
