@@ -113,7 +113,8 @@ function finishLine(draft: Draft, combinedMm: number): BudgetLine {
     distribution,
     uncertaintyMm,
     degreesOfFreedom,
-    share: combinedMm === 0 ? 0 : (uncertaintyMm / combinedMm) ** 2,
+    // A line has a variance above 0, and so has the whole.
+    share: (uncertaintyMm / combinedMm) ** 2,
     averagesOut,
     basis,
   };

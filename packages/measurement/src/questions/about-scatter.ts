@@ -13,8 +13,7 @@ const SIGNIFICANCE = 0.01;
 export function questionScatter(context: QuestionContext): readonly Issue[] {
   const { readings, usualMm, dimension, path } = context;
   if (readings.length < 2 || usualMm === 0) return [];
-  const { sd } = summarise(readings.map((reading) => reading.mm));
-  if (sd === undefined) return [];
+  const { sd = 0 } = summarise(readings.map((reading) => reading.mm));
   const degrees = readings.length - 1;
   const statistic = degrees * (sd / usualMm) ** 2;
   if (chiSquareUpperTail(statistic, degrees) >= SIGNIFICANCE) return [];
