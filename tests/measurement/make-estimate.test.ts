@@ -43,7 +43,7 @@ describe("an estimate from the table of defaults", () => {
     expect(
       estimate.budget.map(({ source, type, averagesOut, basis }) => [source, type, averagesOut, basis]),
     ).toEqual([
-      ["repeatability", "A", true, "readings"],
+      ["repeatability", "A", true, "readings-and-assumption"],
       ["resolution", "B", true, "readings"],
       ["method-bias", "B", false, "assumption"],
       ["tool-scale", "B", false, "assumption"],

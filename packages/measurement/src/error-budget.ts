@@ -54,7 +54,7 @@ export function budgetFor(summary: ReadingSummary, method: MethodError): ErrorBu
       variance: ((part.variance / methodRepeat) * repeat) / count,
       degreesOfFreedom: pooled.degreesOfFreedom,
       averagesOut: true,
-      basis: isSampled ? "readings" : part.basis,
+      basis: isSampled ? `readings-and-${part.basis}` : part.basis,
     });
   }
   if (method.repeat.length === 0 && repeat > 0) {

@@ -1,5 +1,5 @@
 import type { DimensionKind, MeasuredBy, Tool } from "@tapewise/landmarks";
-import type { Basis } from "./estimate.ts";
+import type { MethodBasis } from "./estimate.ts";
 
 /** What is taken for granted about how somebody reads one kind of dimension. Standard deviations in mm. */
 export interface HandError {
@@ -29,5 +29,5 @@ export interface ErrorDefaults {
   readonly degreesOfFreedom: number;
   /** Length of a short rule in mm where none is stated. */
   readonly ruleLengthMm: number;
-  readonly basis: Basis;
+  readonly basis: MethodBasis;
 }

@@ -2,8 +2,14 @@ import type { DimensionId } from "@tapewise/landmarks";
 import type { LengthReading, Millimetres } from "@tapewise/units";
 import type { KnownConditions } from "./conditions.ts";
 
-/** Where one figure of the error budget comes from. */
-export type Basis = "readings" | "stated" | "source" | "common-practice" | "assumption";
+/** What a figure about a method rests on before anybody reads. */
+export type MethodBasis = "stated" | "source" | "common-practice" | "assumption";
+
+/**
+ * Where one figure of the error budget comes from: the readings alone, what is known of the method, or
+ * both pooled. With three readings most of a pooled figure is still the method's.
+ */
+export type Basis = "readings" | MethodBasis | `readings-and-${MethodBasis}`;
 
 /** A source of uncertainty. */
 export type BudgetSource =

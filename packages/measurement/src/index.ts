@@ -2,7 +2,7 @@ export { type Anticipation, anticipateUncertainty } from "./anticipate.ts";
 export { assumeConditions, type Conditions, type KnownConditions } from "./conditions.ts";
 export { errorDefaults } from "./data.ts";
 export type { ErrorDefaults, HandError, ToolError } from "./error-defaults.ts";
-export type { Basis, BudgetLine, BudgetSource, Coverage, Estimate, Spread } from "./estimate.ts";
+export type { Basis, BudgetLine, BudgetSource, Coverage, Estimate, MethodBasis, Spread } from "./estimate.ts";
 export type { EstimateInput } from "./estimate-input.ts";
 export { type GrubbsResult, grubbsCriticalValue, grubbsTest } from "./grubbs.ts";
 export { measurementIssues } from "./issues.ts";

@@ -1,7 +1,7 @@
 import type { DimensionKind } from "@tapewise/landmarks";
 import type { KnownConditions } from "./conditions.ts";
 import type { ErrorDefaults } from "./error-defaults.ts";
-import type { BudgetLine, BudgetSource } from "./estimate.ts";
+import type { BudgetLine, BudgetSource, MethodBasis } from "./estimate.ts";
 import type { StatedError } from "./stated-error.ts";
 
 /** How one reading errs, cause by cause: what a method amounts to before anybody reads. */
@@ -22,7 +22,7 @@ export interface MethodPart {
   readonly variance: number;
   readonly degreesOfFreedom: number;
   readonly distribution: BudgetLine["distribution"];
-  readonly basis: BudgetLine["basis"];
+  readonly basis: MethodBasis;
 }
 
 /** The error of a method from the table of defaults. */
