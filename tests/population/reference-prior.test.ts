@@ -75,7 +75,7 @@ describe("the prior of a cut and a stature", () => {
     for (const mm of [1434, 1828]) {
       expect(referencePrior({ cut: "women", statureMm: millimetres(mm) }).caveat).toBe(
         `${womenReference.caveat} None of the people behind these figures was shorter than 143 cm or taller ` +
-          "than 183 cm: beyond that they are drawn on along a straight line.",
+          "than 183 cm: beyond that they are extrapolated.",
       );
     }
     expect(referencePrior({ cut: "men", statureMm: millimetres(1980) }).caveat).toBe(menReference.caveat);
@@ -101,5 +101,21 @@ describe("a programmer's mistake throws", () => {
     const attempt = () => referencePrior(input as ReferencePriorInput);
     expect(attempt).toThrow(InvalidArgumentError);
     expect(attempt).toThrow(message);
+  });
+});
+
+describe("readings along the spine", () => {
+  const straight = referencePrior({ cut: "women" });
+
+  test("move the torso length alone, by what the caller says", () => {
+    const along = referencePrior({ cut: "women", curveSurplusMm: 10 });
+    const moved = along.meanMm.map((mean, i) => mean - (straight.meanMm[i] ?? 0));
+    expect(along.dimensions[0]).toBe("torso-length");
+    expect(moved.map((length) => Number(length.toFixed(9)))).toEqual([10, 0, 0]);
+    expect(along.covarianceMm2).toEqual(straight.covarianceMm2);
+  });
+
+  test.each([Number.NaN, Number.POSITIVE_INFINITY])("a surplus of %d is refused", (curveSurplusMm) => {
+    expect(() => referencePrior({ cut: "men", curveSurplusMm })).toThrow(InvalidArgumentError);
   });
 });

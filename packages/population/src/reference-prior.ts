@@ -11,12 +11,21 @@ export interface ReferencePriorInput {
   readonly cut: "women" | "men";
   /** The person's stature; without it the prior is that of the whole cut. */
   readonly statureMm?: Millimetres;
+  /**
+   * What readings along the spine show more than the straight torso length of the survey, in mm; 0 where it
+   * is left out. `meanCurveSurplusMm` of @tapewise/landmarks is the best figure there is, and not a good one.
+   */
+  readonly curveSurplusMm?: number;
 }
 
 /**
  * What the reference survey says of torso length, back-waist length and shoulder breadth, for a cut
  * and, where it is given, a stature: the conditional normal distribution, mean μ + Σ₁₂ Σ₂₂⁻¹ (s − μₛ)
  * and covariance Σ₁₁ − Σ₁₂ Σ₂₂⁻¹ Σ₂₁. Stature counts as exact: 2 cm on it move the torso length by about 4 mm.
+ *
+ * The torso length of the survey is straight, and readings that follow the spine are about a centimetre
+ * longer. Nothing is added for it unless `curveSurplusMm` says so, because nobody measured both on the same
+ * people; the prior then pulls such readings down by a part of that centimetre.
  *
  * Girths are left out on purpose: those of a soldier sample say little of the general public. For a stature
  * beyond those of the people measured, the prior's caveat says so.
@@ -39,7 +48,12 @@ export function referencePrior(input: ReferencePriorInput): Prior {
   if (statureMm !== undefined && !(Number.isFinite(statureMm) && statureMm > 0)) {
     throw new InvalidArgumentError("statureMm", statureMm, "a finite stature above 0 mm");
   }
+  const surplusMm = input.curveSurplusMm ?? 0;
+  if (!Number.isFinite(surplusMm)) {
+    throw new InvalidArgumentError("curveSurplusMm", surplusMm, "a finite number of millimetres");
+  }
   const figures = figuresOf(population);
+  const surplus = (dimension: DimensionId) => (dimension === "torso-length" ? surplusMm : 0);
   const variance = figures.covariance("stature", "stature");
   const slope = (dimension: DimensionId) => figures.covariance(dimension, "stature") / variance;
   const excess = statureMm === undefined ? 0 : statureMm - figures.mean("stature");
@@ -51,7 +65,9 @@ export function referencePrior(input: ReferencePriorInput): Prior {
     source: population.source,
     caveat: caveatFor(population, statureMm),
     dimensions: wanted,
-    meanMm: wanted.map((dimension) => figures.mean(dimension) + slope(dimension) * excess),
+    meanMm: wanted.map(
+      (dimension) => figures.mean(dimension) + slope(dimension) * excess + surplus(dimension),
+    ),
     covarianceMm2: wanted.map((a) =>
       wanted.map((b) => {
         const known = statureMm === undefined ? 0 : slope(a) * slope(b) * variance;
@@ -67,7 +83,7 @@ function caveatFor(population: ReferencePopulation, statureMm: number | undefine
   if (statureMm === undefined || (statureMm >= from && statureMm <= to)) return caveat;
   return (
     `${caveat} None of the people behind these figures was shorter than ${Math.floor(from / 10)} cm or taller ` +
-    `than ${Math.ceil(to / 10)} cm: beyond that they are drawn on along a straight line.`
+    `than ${Math.ceil(to / 10)} cm: beyond that they are extrapolated.`
   );
 }
 
