@@ -6,6 +6,7 @@ import { quantileShares } from "../../../packages/population/src/reference/refer
 
 describe.each(["women", "men"] as const)("figuresOf %s", (cut) => {
   const figures = figuresOf(cut);
+  const names: readonly string[] = measuredVariables;
 
   test("has a mean, a row of covariances and quantiles for each variable", () => {
     const size = measuredVariables.length;
@@ -20,7 +21,7 @@ describe.each(["women", "men"] as const)("figuresOf %s", (cut) => {
     for (const [variable, values] of Object.entries(figures.quantiles)) {
       expect(values).toHaveLength(quantileShares.length + 2);
       expect(values).toEqual([...values].sort((a, b) => a - b));
-      const mean = figures.mean[measuredVariables.findIndex((each) => each === variable)];
+      const mean = figures.mean[names.indexOf(variable)];
       if (mean === undefined) continue;
       expect(mean).toBeGreaterThan(values[3] ?? 0);
       expect(mean).toBeLessThan(values[8] ?? 0);
