@@ -20,8 +20,8 @@ const ROUNDING = 1e-15;
  * - From four on after A. Genz (1992, J. Comput. Graph. Statist. 1, 141–149): the box becomes a unit cube,
  *   the variables ordered after Gibson, Glasbey and Elston (1994) and the last two taken together in closed form
  *   (Genz and Trinh 2016). Up to six variables the cube is integrated by products of Gauss–Legendre rules with
- *   more and more nodes; `error` is the last change. Usually below 10⁻⁶, worse for six variables, open ends
- *   or variables that determine each other.
+ *   more and more nodes; `error` is the last change, or a tenth of the one before where that is more. Usually it is
+ *   below 10⁻⁶; it is greater for six variables, open ends, or variables that determine each other.
  * - From seven on by averages over a Kronecker sequence (fractional parts of multiples of √2, √3, √5, …) with ten
  *   fixed shifts, until three standard errors over the shifts, which are the `error`, are below 10⁻⁵ or there are
  *   4,000 points of each. No chance is in it: the same box gives the same answer each time.

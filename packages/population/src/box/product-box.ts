@@ -15,14 +15,20 @@ const LEVELS: Readonly<Record<number, readonly number[]>> = {
 /** P of a box of four to six variables by products of Gauss–Legendre rules; see `normalBoxProbability`. */
 export function productBox(bounds: Bounds): BoxProbability {
   const integrand = createIntegrand(orderBounds(bounds));
-  let answer = { probability: Number.NaN, error: Number.POSITIVE_INFINITY };
-  for (const count of LEVELS[bounds.lower.length] ?? []) {
-    const probability = meanOver(integrand, count);
-    const error = Math.max(Math.abs(probability - answer.probability), 1e-15);
-    answer = { probability, error };
+  const [first = 0, ...others] = LEVELS[bounds.lower.length] ?? [];
+  let probability = meanOver(integrand, first);
+  let change = Number.POSITIVE_INFINITY;
+  let error = change;
+  for (const count of others) {
+    const next = meanOver(integrand, count);
+    const latest = Math.abs(next - probability);
+    // One small change may be a coincidence of two answers that are both off.
+    error = Math.max(latest, change / 10, 1e-15);
+    change = latest;
+    probability = next;
     if (error <= TOLERANCE) break;
   }
-  return { ...answer, probability: Math.min(Math.max(answer.probability, 0), 1) };
+  return { probability: Math.min(Math.max(probability, 0), 1), error };
 }
 
 function meanOver({ dimensions, value, isOpen }: Integrand, count: number): number {
