@@ -22,6 +22,11 @@ test.each(["name", "note", "", "constructor", "__proto__", "x".repeat(1_000_000)
   },
 );
 
+test("a short word bears one slip only", () => {
+  expect(closestWord("foo", ["tool", "id"])).toBeUndefined();
+  expect(closestWord("tol", ["tool", "id"])).toBe("tool");
+});
+
 test("the nearest wins", () => {
   expect(closestWord("women", ["men", "women"])).toBe("women");
   expect(closestWord("womn", ["men", "women"])).toBe("women");

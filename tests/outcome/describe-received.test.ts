@@ -20,6 +20,7 @@ describe("describeReceived", () => {
     ["a big integer", 12345678901234567890n, "12345678901234567890"],
     ["a function", () => 1, "a function"],
     ["a symbol", Symbol("secret"), "a symbol"],
+    ["an empty list", [], "an empty list"],
     ["a list", ["a", "b"], "a list of 2"],
     ["an object", { torso: 1 }, "an object"],
     ["a date", new Date(0), "an object"],

@@ -1,11 +1,10 @@
-import { closestWord, type Issue, relocateIssue } from "@tapewise/outcome";
+import { closestWord, didYouMean, type Issue, relocateIssue } from "@tapewise/outcome";
 import { chartIssue } from "./chart-issue.ts";
 import { LONGEST_CELL, MOST_COLUMNS } from "./data.ts";
 import type { Cell } from "./delimited-text.ts";
 import { type Column, readHeader } from "./read-header.ts";
 import { quantityUnits } from "./read-quantity-cell.ts";
 import type { StatedUnits } from "./statement.ts";
-import { hintOf } from "./suggest-word.ts";
 import { placeOf } from "./text-lines.ts";
 
 const OTHER_COLUMNS = ["size", "capacity", "volume", "mass", "weight", "harness"];
@@ -81,7 +80,7 @@ function faultOf(column: Column, cell: Cell, used: readonly UsedColumn[]): Issue
       });
     case "unknown": {
       const near = closestWord(received.replace(/\s*[([].*$/, ""), OTHER_COLUMNS);
-      const hint = hintOf(near === undefined ? column.suggestions : [near]);
+      const hint = didYouMean(near === undefined ? column.suggestions : [near]);
       return chartIssue("chart-column-unknown", { received, facts: { hint } });
     }
     case "ambiguous": {

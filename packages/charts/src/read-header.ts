@@ -1,4 +1,4 @@
-import { type LengthUnit, safeParseLength } from "@tapewise/units";
+import { type LengthUnit, safeParseLengthUnit } from "@tapewise/units";
 import { type ChartDimensionMatch, findChartDimension } from "./find-chart-dimension.ts";
 import { type Quantity, quantityUnit } from "./read-quantity-cell.ts";
 import type { ChartDimension } from "./size-chart.ts";
@@ -98,9 +98,9 @@ function lengthUnits(words: string): readonly LengthUnit[] | "other" | undefined
   if (parts.length > 2) return undefined;
   const units: LengthUnit[] = [];
   for (const part of parts) {
-    const reading = safeParseLength(`1 ${part}`);
-    if (reading.ok) units.push(reading.value.unit);
-    else return reading.issues.some(({ code }) => OTHER_UNIT.has(code)) ? "other" : undefined;
+    const unit = safeParseLengthUnit(part);
+    if (unit.ok) units.push(unit.value);
+    else return unit.issues.some(({ code }) => OTHER_UNIT.has(code)) ? "other" : undefined;
   }
   return units;
 }

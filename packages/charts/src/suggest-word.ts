@@ -1,12 +1,7 @@
-import { closestWord } from "@tapewise/outcome";
+import { closestWord, didYouMean } from "@tapewise/outcome";
 
-/** The end of a message about an unknown word: the words that may be meant, if any are near. */
-export function hintOf(suggestions: readonly string[]): string {
-  return suggestions.length === 0 ? "" : `; did you mean ${suggestions.join(" or ")}?`;
-}
-
-/** {@link hintOf} the nearest of the known words. */
+/** The end of a message about an unknown word: the nearest of the known words, if one is near. */
 export function hintFor(word: string, known: readonly string[]): string {
   const nearest = closestWord(word, known);
-  return hintOf(nearest === undefined ? [] : [nearest]);
+  return didYouMean(nearest === undefined ? [] : [nearest]);
 }

@@ -24,12 +24,17 @@ export function closestWord(word: string, known: readonly string[]): string | un
   let least = Number.POSITIVE_INFINITY;
   for (const candidate of known) {
     const steps = editDistance(plainWord, plain(candidate));
-    if (steps <= Math.min(MOST_SLIPS, Math.round(candidate.length * 0.4)) && steps < least) {
+    if (steps <= mostSlips(candidate) && steps < least) {
       best = candidate;
       least = steps;
     }
   }
   return best;
+}
+
+/** Two fifths of the letters, at least one and at most three. */
+function mostSlips(word: string): number {
+  return Math.min(MOST_SLIPS, Math.max(1, Math.floor(word.length * 0.4)));
 }
 
 /** `measured_by`, `Measured By` and `measuredBy` are the same slip. */

@@ -58,7 +58,7 @@ function shorten(text: string): string {
 
 function describeObject(value: unknown): string {
   try {
-    if (Array.isArray(value)) return `a list of ${value.length}`;
+    if (Array.isArray(value)) return value.length === 0 ? "an empty list" : `a list of ${value.length}`;
   } catch {
     // A proxy may refuse every question; reporting an issue must not fail because of it.
   }
