@@ -23,6 +23,13 @@ describe("landmarks", () => {
     }
   });
 
+  test("the edge of the ribs climbs in the direction in which it is followed", () => {
+    // Anatomy: from the tenth rib the costal margin rises forwards to the breastbone.
+    const check = landmarks.find(({ id }) => id === "lowest-rib")?.check.join(" ") ?? "";
+    expect(check).toMatch(/forwards it climbs/);
+    expect(check).not.toMatch(/backwards: it climbs/);
+  });
+
   test("a neighbour that lies lower makes a height smaller and a torso length larger", () => {
     // Only the direction is certain: heights fall from C6 over C7 to T1, torso lengths run down from C7.
     const shiftsOf = (id: string, neighbour: string) =>

@@ -15,7 +15,7 @@ export const waistLandmarks: readonly Landmark[] = [
       "Mark its lowest point while the breathing is quiet.",
     ],
     check: [
-      "Press very lightly and follow the edge backwards: it climbs towards the front and keeps on round the side.",
+      "Press very lightly and follow the edge both ways: forwards it climbs towards the breastbone, backwards it keeps on round the side.",
     ],
     confusions: [
       {
