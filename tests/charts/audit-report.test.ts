@@ -193,7 +193,7 @@ describe("the rest", () => {
     expect(auditReport(read("size,torso (cm),capacity (L)\nM,43-48,40\nS,38-43,40").chart)).toEqual([]);
   });
 
-  test("hip belts that are sized apart", () => {
+  test("hip belts that are sized separately", () => {
     const chart = read("size,torso (cm)\nM,43-48\n\nbelt,hip belt (cm)\nS,70-80\nL,90-100").chart;
     expect(auditReport(chart)).toMatchObject([
       { kind: "gap", table: "belts", dimension: "hip-belt-girth", widthMm: 100 },

@@ -13,7 +13,7 @@ function again(chart: SizeChart): SizeChart {
   return outcome.value;
 }
 
-const csv = `# maker: Hollow Pine Workshop
+const csv = `# maker: Thimblewick
 # cut: men
 # harness: fixed
 # swappable: hip-belt
@@ -29,7 +29,7 @@ S,70-90
 test("writes lengths as the chart stated them", () => {
   expect(chartToData(read(csv).chart)).toEqual({
     chart: "Crew pack 40",
-    maker: "Hollow Pine Workshop",
+    maker: "Thimblewick",
     cut: "men",
     harness: "fixed",
     swappable: ["hip-belt"],

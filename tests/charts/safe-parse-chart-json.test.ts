@@ -8,7 +8,7 @@ const oneSize = (size: object): string =>
 
 describe("the JSON form", () => {
   const { chart, issues } = read(`{
-  "chart": "Trail 30", "maker": "Hollow Pine Workshop", "product": "Trail", "cut": "women",
+  "chart": "Thimblewick Doily 45", "maker": "Thimblewick", "product": "Doily 45", "cut": "women",
   "harness": "adjustable", "swappable": ["hip-belt"],
   "sizes": [
     {"size": "S", "torso-length": {"from": "38 cm", "to": "43 cm"}, "hip-belt-girth": {"to": "98 cm"}, "capacityLitres": 43},
@@ -21,9 +21,9 @@ describe("the JSON form", () => {
   test("is read whole", () => {
     expect(issues).toEqual([]);
     expect(chart).toMatchObject({
-      chart: "Trail 30",
-      maker: "Hollow Pine Workshop",
-      product: "Trail",
+      chart: "Thimblewick Doily 45",
+      maker: "Thimblewick",
+      product: "Doily 45",
       cut: "women",
       harness: "adjustable",
       swappable: ["hip-belt"],

@@ -99,6 +99,7 @@ describe("two sizes that both fit", () => {
     expect(find(reasons, "capacity-differs").sentence).toBe(
       "S carries 43 L, M 45.5 L. Fit goes before capacity.",
     );
+    expect(codes(answer(torso(400), litres).reasons)).not.toContain("capacity-differs");
   });
 });
 
@@ -376,6 +377,7 @@ describe("hip belts that are sized apart", () => {
     expect([verdict, pick, belt?.pick]).toEqual(["fits", "S", "large"]);
     expect(find(next, "take-hip-belt").sentence).toBe("Take the hip belt in large.");
     expect(belt?.sizes.map((fit) => fit.size)).toEqual(["small", "large"]);
+    expect(codes(answer(body(400, 950), apart).reasons)).toEqual(["most-probable"]);
   });
 
   test("do not count twice where the sizes state the girth too", () => {
@@ -392,6 +394,21 @@ describe("hip belts that are sized apart", () => {
     );
     expect(codes(next)).not.toContain("take-hip-belt");
     expect(find(next, "other-chart").facts.dimension).toBe("hip-belt-girth");
+  });
+
+  test("that leave the girth between them are said to be unlikely", () => {
+    const gap = {
+      ...apart,
+      belts: [
+        beltOf("small", { "hip-belt-girth": [700, 880] }),
+        beltOf("large", { "hip-belt-girth": [900, 1000] }),
+      ],
+    };
+    const { verdict, outside, reasons } = answer(body(400, 892), gap);
+    expect([verdict, outside]).toEqual(["between-sizes", undefined]);
+    // Φ(−1) = 0.158655
+    expect(find(reasons, "belt-unlikely").facts).toMatchObject({ belt: "large" });
+    expect(find(reasons, "belt-unlikely").facts.beltProbability).toBeCloseTo(0.158655, 5);
   });
 
   test("ask for the girth where it was not read", () => {
@@ -469,10 +486,10 @@ describe("what the chart leaves open", () => {
   });
 
   test("maker and product come along", () => {
-    const named = { ...pack, maker: "Fernhill", product: "Ridge 45" };
+    const named = { ...pack, maker: "Thimblewick", product: "Doily 45" };
     expect(answer(torso(400), named)).toMatchObject({
-      maker: "Fernhill",
-      product: "Ridge 45",
+      maker: "Thimblewick",
+      product: "Doily 45",
       chart: "Crew pack",
     });
     expect(answer(torso(400), pack)).not.toHaveProperty("maker");
@@ -572,7 +589,9 @@ describe("measure again", () => {
     const { verdict, next } = answer({ estimates: [estimateOf("torso-length", ["43.3 cm"])] }, touching);
     expect(verdict).toBe("measure-again");
     const step = find(next, "measure-again");
+    const { nowProbability, gainProbability, thenProbability } = step.facts;
     expect(step.facts).toMatchObject({ dimension: "torso-length", count: 2, times: "twice" });
+    expect(thenProbability).toBeCloseTo(Number(nowProbability) + Number(gainProbability), 12);
     expect(step.sentence).toMatch(
       /^Read the torso length twice more: that has a \d\d % chance to change the pick, and raises the chance of the right size from \d\d % to about \d\d %\.$/,
     );

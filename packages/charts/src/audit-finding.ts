@@ -1,7 +1,7 @@
 import type { Interval } from "@tapewise/intervals";
 import type { ChartDimension } from "./size-chart.ts";
 
-/** The sizes of the pack, or the hip belts that are sized apart. */
+/** The sizes of the pack, or the hip belts that are sized separately. */
 export type ChartTable = "sizes" | "belts";
 
 /** Whose range a finding is about. */

@@ -101,7 +101,7 @@ const belt: z.ZodType<BeltData> = z
   })
   .register(schemaTexts, {
     id: "belt",
-    description: "One size of a hip belt that is sized apart from the pack.",
+    description: "One size of a hip belt that is sized separately from the pack.",
   });
 
 /**

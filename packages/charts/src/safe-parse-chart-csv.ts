@@ -14,7 +14,7 @@ import type { SizeChart } from "./size-chart.ts";
  * (`46`), an open end (`<104`, `48+`), or nothing (`-`, `n/a`). A column in inches and one in centimetres may
  * state one dimension; the first counts and the second is checked against it. Lines such as `# maker: …`,
  * `# cut: women`, `# harness: fixed` and `# swappable: hip-belt` tell of the whole chart. After a blank line a
- * second table, whose first header is `belt`, holds hip belts that are sized apart.
+ * second table, whose first header is `belt`, holds hip belts that are sized separately.
  *
  * Everything that can be read is kept. Issues carry line and column. There is no value when there is no
  * size with a name, or no dimension that can be read.

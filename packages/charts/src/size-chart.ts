@@ -56,7 +56,7 @@ export interface Size {
   readonly harness?: HarnessKind;
 }
 
-/** One size of a hip belt that is sized apart from the pack. */
+/** One size of a hip belt that is sized separately from the pack. */
 export interface BeltSize {
   readonly name: string;
   readonly ranges: SizeRanges;
@@ -74,6 +74,6 @@ export interface SizeChart {
   /** What can be had in another size than the pack. */
   readonly swappable: readonly SwappablePart[];
   readonly sizes: readonly Size[];
-  /** Hip belts sized apart; empty when the belt comes with the size. */
+  /** Hip belts sized separately; empty when the belt comes with the size. */
   readonly belts: readonly BeltSize[];
 }
