@@ -31,7 +31,7 @@ export function nominal(lengthMm: number, from: number, to: number): SizeRange {
 
 export type Row = Readonly<Partial<Record<ChartDimension, Ends | SizeRange>>>;
 
-export function rangesOf(row: Row): SizeRanges {
+function rangesOf(row: Row): SizeRanges {
   const entries = Object.entries(row).map(([name, cell]) => [name, "basis" in cell ? cell : rangeOf(cell)]);
   return Object.fromEntries(entries);
 }

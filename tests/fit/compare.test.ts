@@ -118,6 +118,12 @@ describe("words", () => {
     if (fully === undefined || nearly === undefined) throw new Error("two charts");
     const [first] = unwrap(compare(torso, [nearly, fully], { unit })).ranked;
     expect(first?.beforeNext?.sentence).toBe("To 470 and To 465 fit about equally well.");
+    // Φ(−.01) = 0.496011 against Φ(0) = ½, both off by some 2 mm on average.
+    const half = [449.95, 450].map((to) => torsoChart({ M: [400, to] }, { chart: `To ${to}` }));
+    expect(order(torso, half)).toEqual([
+      ["To 450", "equal-fit"],
+      ["To 449.95", undefined],
+    ]);
   });
 });
 

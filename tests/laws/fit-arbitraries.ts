@@ -34,7 +34,7 @@ export const anyRange: fc.Arbitrary<Interval> = fc.oneof(
 const NAMES = ["XS", "S", "M", "L", "XL"];
 
 /** Sizes of one to five rows that state the torso length and perhaps the hip-belt girth. */
-export const sizes: fc.Arbitrary<readonly Size[]> = fc
+const sizes: fc.Arbitrary<readonly Size[]> = fc
   .array(
     fc.record({
       torso: anyRange,

@@ -2,7 +2,10 @@
 export interface FitPolicy {
   /** From this probability on a size is said to fit. */
   readonly fitProbability: number;
-  /** The most fit probability that a reason of build or of adjustability may cost. */
+  /**
+   * The most fit probability that a reason of build or of adjustability may cost. Two sizes that are this
+   * close and exclude each other are a toss-up: the body is between them.
+   */
   readonly tieLoss: number;
   /** From this probability on a pick counts as sure, and no further reading is asked for. */
   readonly sureProbability: number;
