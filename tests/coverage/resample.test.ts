@@ -8,7 +8,10 @@ test("another survey has the means and covariances of samples of its size", () =
   const drawn = Array.from({ length: 2000 }, (_, k) =>
     resample(crew(0.5), ["torso-length", "hip-girth"], [50], random.fork(k)),
   );
-  const of = (value: (k: number) => number) => summarise(drawn.map((_, k) => value(k)));
+  const of = (value: (k: number) => number) => {
+    const { mean, sd = Number.NaN } = summarise(drawn.map((_, k) => value(k)));
+    return { mean, sd };
+  };
   const means = of((k) => drawn[k]?.mean[0] ?? 0);
   // The mean of 50 people has the standard deviation 25 / √50 = 3.5355; 2000 of them give it to about 1.6 %.
   expect(means.mean).toBeCloseTo(430, 0);

@@ -29,11 +29,16 @@ const NODES: readonly (readonly [node: number, weight: number])[] = [
 
 /**
  * The grid of starts: whole multiples of the step, from where the first range would just reach the smallest people
- * to where the last one would begin at the tallest.
+ * to where the last one would begin at the tallest; at least so many as there are ranges.
  */
-export function createCutGrid(distribution: Distribution, spanMm: number, stepMm: number): CutGrid {
+export function createCutGrid(
+  distribution: Distribution,
+  spanMm: number,
+  stepMm: number,
+  least: number,
+): CutGrid {
   const first = Math.floor((distribution.quantile(TAIL) - spanMm) / stepMm);
-  const last = Math.ceil(distribution.quantile(1 - TAIL) / stepMm);
+  const last = Math.max(Math.ceil(distribution.quantile(1 - TAIL) / stepMm), first + least - 1);
   const count = last - first + 1;
   if (count > MOST_PLACES) {
     throw new InvalidArgumentError("stepMm", stepMm, `a step that leaves at most ${MOST_PLACES} places`);

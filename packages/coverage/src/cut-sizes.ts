@@ -64,7 +64,7 @@ export interface SizeCuts extends CutPlan {
  * The expected misfit is ∫ distance dF, by parts from ∫ F, which three-point Gauss–Legendre rules of half a step give.
  *
  * @throws {@link InvalidArgumentError} when the population has not the dimension, the count is no whole number
- * above 0, the span or the step not a finite length, or the step leaves fewer places than sizes or more than 4,000.
+ * above 0, the span or the step not a finite length, or the step leaves more than 4,000 places.
  *
  * @example
  * ```ts
@@ -86,10 +86,7 @@ export function cutSizes(request: CutRequest): SizeCuts {
     throw new InvalidArgumentError("goal", goal, '"served" or "misfit"');
   }
   const distribution = population.distribution(dimension);
-  const grid = createCutGrid(distribution, spanMm, stepMm);
-  if (grid.starts.length < count) {
-    throw new InvalidArgumentError("stepMm", stepMm, `a step that leaves at least ${count} places`);
-  }
+  const grid = createCutGrid(distribution, spanMm, stepMm, count);
   const growth = bestPlaces(grid, count, goal).map((places) => planOf(places, grid, distribution));
   const best = growth[count - 1];
   if (best === undefined) throw new InvalidArgumentError("count", count, "a number of sizes");
