@@ -34,6 +34,19 @@ describe("priorFrom", () => {
     expect(prior.caveat).toContain("Soldiers");
   });
 
+  test("says when it is extrapolated, and what was added", () => {
+    const tall = priorFrom(women, { stature: millimetres(1950) }, { dimensions: ["torso-length"] });
+    expect(tall.caveat).toContain("The stature lies beyond nearly all who were measured: extrapolated.");
+    const usual = priorFrom(women, { stature: millimetres(1650) }, { dimensions: ["torso-length"] });
+    expect(usual.caveat).not.toContain("extrapolated");
+    const options = { dimensions: ["torso-length"] as const, surplusMm: { "torso-length": 10 } };
+    const curved = priorFrom(women, { stature: millimetres(1650) }, options);
+    expect(curved.meanMm[0]).toBe((usual.meanMm[0] ?? 0) + 10);
+    expect(curved.caveat).toContain("10 mm added to torso-length.");
+    const wrong = { surplusMm: { "torso-length": Number.NaN } };
+    expect(() => priorFrom(women, {}, wrong)).toThrow(InvalidArgumentError);
+  });
+
   test("leaves out what the others determine, body mass, and what is known", () => {
     const prior = priorFrom(women, { stature: millimetres(1650) });
     // Torso length and cervicale height leave nothing open of the crest's height.
