@@ -5,15 +5,24 @@ import { tapewiseIssues } from "../issues.ts";
 import { EXIT, type ExitStatus, graver } from "./exit-status.ts";
 import { pathCodes, readTextFile } from "./files.ts";
 
-/** A chart file that could be read. */
-export interface LoadedChart {
+/** A chart file as it was found, with the issues of its own. */
+export interface ChartFile {
   readonly file: string;
-  readonly chart: SizeChart;
+  /** Absent when nothing of it could be read. */
+  readonly chart?: SizeChart;
   readonly issues: readonly Issue[];
+}
+
+/** A chart file that could be read. */
+export interface LoadedChart extends ChartFile {
+  readonly chart: SizeChart;
 }
 
 /** Chart files, with what could not be read of them. */
 export interface LoadedCharts {
+  /** Every file, in the order in which they were named. */
+  readonly files: readonly ChartFile[];
+  /** Those of them that gave a chart. */
   readonly loaded: readonly LoadedChart[];
   /** Issues of every file, those of files that gave no chart included. */
   readonly issues: readonly Issue[];
@@ -21,22 +30,27 @@ export interface LoadedCharts {
 }
 
 /** Reads chart files in order. A chart that does not name itself is called as its file. */
-export async function loadCharts(files: readonly string[]): Promise<LoadedCharts> {
+export async function loadCharts(paths: readonly string[]): Promise<LoadedCharts> {
+  const files: ChartFile[] = [];
   const loaded: LoadedChart[] = [];
   const issues: Issue[] = [];
   let status: ExitStatus = EXIT.answer;
-  for (const file of files) {
+  for (const file of paths) {
     const text = await readTextFile(file);
     const outcome = text.ok ? safeParseChart(text.value, optionsFor(file)) : text;
     // A file that cannot be opened names itself in its issue; what is in a file is told with its place.
     issues.push(
       ...outcome.issues.map((issue) => (text.ok && issue.place === undefined ? inFile(issue, file) : issue)),
     );
-    if (outcome.ok) loaded.push({ file, chart: outcome.value, issues: outcome.issues });
+    if (outcome.ok) {
+      const one: LoadedChart = { file, chart: outcome.value, issues: outcome.issues };
+      files.push(one);
+      loaded.push(one);
+    } else files.push({ file, issues: outcome.issues });
     if (outcome.issues.some((issue) => issue.severity === "error")) status = graver(status, EXIT.issues);
     if (outcome.issues.some((issue) => pathCodes.includes(issue.code))) status = graver(status, EXIT.misuse);
   }
-  return { loaded, issues: [...issues, ...repeatedNames(loaded)], status };
+  return { files, loaded, issues: [...issues, ...repeatedNames(loaded)], status };
 }
 
 function optionsFor(file: string): ParseChartOptions {

@@ -70,4 +70,14 @@ describe("tapewise audit", () => {
     );
     expect(plain.chart.sizes[0]).toMatchObject({ size: "S", "torso-length": { from: "38 cm", to: "43 cm" } });
   });
+
+  test("prints JSON for a chart that cannot be read, in the order of the files", async () => {
+    const { status, stdout } = await audit(at("missing.csv"), at("plain.csv"), "--json");
+    expect(status).toBe(2);
+    const [missing, plain, ...rest] = JSON.parse(stdout);
+    expect(rest).toEqual([]);
+    expect(missing).toMatchObject({ file: at("missing.csv"), findings: [{ code: "file-missing" }] });
+    expect(missing).not.toHaveProperty("chart");
+    expect(plain.file).toBe(at("plain.csv"));
+  });
 });

@@ -21,6 +21,7 @@ const at = folderWith({
     stature: "171 cm",
     readings: { "torso-length": ["43.2 cm", "44 cm"], "hip-belt-girth": ["91 cm", "92 cm"] },
   }),
+  "empty.csv": "",
   "bad-person.json": '{"readings":',
 });
 const torso = ["--torso-length", "44.5 cm", "44.3 cm", "44.6 cm"];
@@ -216,6 +217,25 @@ describe("tapewise choose", () => {
     const { status, stdout } = await choose("--torso-length", "44", "--chart", at("plain.csv"), "--json");
     expect(status).toBe(1);
     expect(JSON.parse(stdout)).toMatchObject({ id: null, issues: [{ code: "length-no-unit" }] });
+  });
+
+  test("prints issues as JSON when the person's file or every chart cannot be read", async () => {
+    const torsoAt = [...torso, "--chart"];
+    for (const [argv, status, code] of [
+      [["--person", at("bad-person.json"), "--chart", at("plain.csv")], 1, "file-not-json"],
+      [["--person", at("nobody.json"), "--chart", at("plain.csv")], 2, "file-missing"],
+      [[...torsoAt, at("empty.csv")], 1, "file-empty"],
+      [[...torsoAt, at("missing.csv")], 2, "file-missing"],
+    ] as const) {
+      const ran = await choose(...argv, "--json");
+      expect(ran.status).toBe(status);
+      expect(JSON.parse(ran.stdout)).toMatchObject({ id: null, issues: [{ code, severity: "error" }] });
+    }
+    const both = await choose("--person", at("bad-person.json"), "--chart", at("empty.csv"), "--json");
+    expect(JSON.parse(both.stdout).issues.map((issue: { code: string }) => issue.code)).toEqual([
+      "file-empty",
+      "file-not-json",
+    ]);
   });
 
   test("lets no escape sequence of a chart reach the terminal", async () => {

@@ -60,6 +60,12 @@ describe("tapewise guide", () => {
     expect(JSON.parse((await runCommand(["guide", "--json"])).stdout)).toHaveLength(dimensionIds.length);
   });
 
+  test("prints JSON for a dimension that nobody knows too", async () => {
+    const { status, stdout } = await runCommand(["guide", "elbow", "--json"]);
+    expect(status).toBe(2);
+    expect(JSON.parse(stdout)).toMatchObject({ issues: [{ severity: "error", received: "elbow" }] });
+  });
+
   test("on a terminal it walks to the estimate and to the next command", async () => {
     const { status, shown, stderr } = await walk(torso, `${THROUGH}43 cm\n44 cm\n45 cm\n\ny\n`);
     expect({ status, stderr }).toEqual({ status: 0, stderr: "" });

@@ -5,7 +5,7 @@ import { summariseIssue } from "../../batch/summarise-issue.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-status.ts";
 import { print, printJson } from "../io.ts";
-import { type LoadedChart, loadCharts } from "../load-charts.ts";
+import { type ChartFile, loadCharts } from "../load-charts.ts";
 import { jsonOption, showUnitOption } from "../options.ts";
 import { chartLines } from "../report/chart-table.ts";
 import { findingLines } from "../report/findings.ts";
@@ -15,7 +15,7 @@ interface AuditOptions {
   readonly json?: boolean;
 }
 
-interface Audited extends LoadedChart {
+interface Audited extends ChartFile {
   readonly findings: readonly Issue[];
 }
 
@@ -40,33 +40,39 @@ export function addAudit(program: Command, context: Context): void {
 }
 
 async function runAudit(
-  files: readonly string[],
+  paths: readonly string[],
   options: AuditOptions,
   { io, finish }: Context,
 ): Promise<void> {
-  const { loaded, issues, status } = await loadCharts(files);
+  const { files, issues, status } = await loadCharts(paths);
   finish(status);
-  const charts = loaded.map(
-    (one): Audited => ({ ...one, findings: [...one.issues, ...auditChart(one.chart, one.issues)] }),
+  const audited = files.map(
+    (one): Audited => ({
+      ...one,
+      findings: one.chart === undefined ? one.issues : [...one.issues, ...auditChart(one.chart, one.issues)],
+    }),
   );
-  if (charts.some(({ findings }) => findings.some((finding) => finding.severity === "error")))
+  if (audited.some(({ findings }) => findings.some((finding) => finding.severity === "error")))
     finish(EXIT.issues);
 
-  const told = new Set(charts.flatMap((chart) => chart.issues));
+  const told = new Set(files.flatMap((file) => (file.chart === undefined ? [] : file.issues)));
   const unreadable = issues.filter((issue) => !told.has(issue));
   await print(io.stderr, unreadable.map(formatIssue));
-  if (options.json === true) {
-    const values = charts.map(({ file, chart, findings }) => ({
-      file,
-      chart: chartToData(chart),
-      findings: findings.map((finding) => ({
-        ...summariseIssue(finding),
-        ...(finding.place === undefined ? {} : { place: finding.place }),
-      })),
-    }));
-    return printJson(io.stdout, values);
-  }
-  for (const { file, chart, findings } of charts) {
+  if (options.json === true) return printJson(io.stdout, audited.map(auditData));
+  for (const { file, chart, findings } of audited) {
+    if (chart === undefined) continue;
     await print(io.stdout, [...chartLines(chart, file, options.showUnit), ...findingLines(findings), ""]);
   }
+}
+
+/** What was found in a file, for programs; without a chart where there is none to show. */
+function auditData({ file, chart, findings }: Audited): unknown {
+  return {
+    file,
+    ...(chart === undefined ? {} : { chart: chartToData(chart) }),
+    findings: findings.map((finding) => ({
+      ...summariseIssue(finding),
+      ...(finding.place === undefined ? {} : { place: finding.place }),
+    })),
+  };
 }

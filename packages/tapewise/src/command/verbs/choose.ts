@@ -101,9 +101,12 @@ async function runChoose(options: ChooseOptions, command: Command, { io, finish 
   const file = options.person === undefined ? undefined : await readPersonFile(options.person, io);
   if (file !== undefined && !file.ok) {
     finish(file.issues.some((issue) => pathCodes.includes(issue.code)) ? EXIT.misuse : EXIT.issues);
+    if (options.json === true) return printJson(io.stdout, issueLine(null, [...chartIssues, ...file.issues]));
     return print(io.stderr, issueBullets(file.issues, { margin: "" }));
   }
-  if (loaded.length === 0) return;
+  if (loaded.length === 0) {
+    return options.json === true ? printJson(io.stdout, issueLine(null, chartIssues)) : undefined;
+  }
 
   const charts = loaded.map(({ chart }) => chart);
   const person = personFromOptions(options, file?.value);

@@ -10,7 +10,9 @@ import {
 import type { LengthUnit } from "@tapewise/units";
 import { lengthUnits } from "@tapewise/units";
 import { type Command, Option } from "commander";
+import { summariseIssue } from "../../batch/summarise-issue.ts";
 import type { Context } from "../context.ts";
+import { EXIT } from "../exit-status.ts";
 import { chooseWay, type WayWish, wayOptions } from "../guide/choose-way.ts";
 import { dimensionList, guideLines } from "../guide/guide-lines.ts";
 import { walk } from "../guide/walk.ts";
@@ -54,7 +56,7 @@ async function runGuide(
   text: string | undefined,
   options: GuideOptions,
   command: Command,
-  { io }: Context,
+  { io, finish }: Context,
 ): Promise<void> {
   if (text === undefined) {
     return options.json === true
@@ -63,6 +65,10 @@ async function runGuide(
   }
   const found = safeParseDimension(text);
   if (!found.ok) {
+    if (options.json === true) {
+      finish(EXIT.misuse);
+      return printJson(io.stdout, { issues: found.issues.map(summariseIssue) });
+    }
     const [issue] = found.issues;
     return command.error(`error: ${issue.message}; expected ${issue.expected} [${issue.code}]`);
   }

@@ -62,7 +62,9 @@ async function runStock(options: StockOptions, command: Command, { io, finish }:
   const { loaded, issues, status } = await loadCharts(requireCharts(options, command));
   finish(status);
   if (issues.length > 0) await print(io.stderr, ["About the charts", ...issueBullets(issues), ""]);
-  if (loaded.length === 0) return;
+  if (loaded.length === 0) {
+    return options.json === true ? printJson(io.stdout, issueLine(null, issues)) : undefined;
+  }
   const charts = loaded.map(({ chart }) => chart);
   const people = surveyedPeople(options.cut, charts);
   const request = { members, chance, ...(options.rule === undefined ? {} : { rule: options.rule }) };
