@@ -1,25 +1,32 @@
 import { describeSample } from "@tapewise/coverage";
 import type { SurveyedPeople } from "../surveyed-people.ts";
 import { wrap } from "../text/wrap.ts";
+import { spoken } from "./words.ts";
 
-/** Whom figures are of, where they come from and what they do not hold for. */
-export function sampleLines({ population, survey }: SurveyedPeople): string[] {
-  const { source, caveat } = population.about;
-  const indent = { first: "  ", rest: "    " };
-  return [
-    "About the figures",
-    ...wrap(`Sample: ${describeSample(population, survey.people)}.`, indent),
-    ...wrap(`Source: ${source}.`, indent),
-    ...wrap(`Caveat: ${caveat}`, indent),
-  ];
+/** Whom figures are of, where they come from, what curve they follow and what they do not hold for. */
+export function sampleLines(people: SurveyedPeople): string[] {
+  const { sample, source, caveat, model } = sampleData(people);
+  return ["About the figures", ...note(`Sample: ${sample}.`), ...note(`Source: ${source}.`)].concat(
+    note(`Model: ${model}.`),
+    note(`Caveat: ${caveat}`),
+  );
 }
 
 /** The same for programs. */
-export function sampleData({ population, survey }: SurveyedPeople): {
+export function sampleData({ population, survey, lognormal }: SurveyedPeople): {
   readonly sample: string;
   readonly source: string;
+  readonly model: string;
   readonly caveat: string;
 } {
   const { source, caveat } = population.about;
-  return { sample: describeSample(population, survey.people), source, caveat };
+  const girths = lognormal.map((girth) => (girth === "mass-kg" ? "body mass" : spoken(girth)));
+  const model =
+    girths.length === 0 ? "joint normal" : `joint normal, with the logarithm of the ${girths.join(" and ")}`;
+  return { sample: describeSample(population, survey.people), source, model, caveat };
+}
+
+/** One note, with its further lines set in. */
+export function note(text: string): string[] {
+  return wrap(text, { first: "  ", rest: "    " });
 }

@@ -10,25 +10,21 @@ const ASSIGNMENTS: Readonly<Record<Stock["assignment"], string>> = {
   "best-size": "Everybody takes the size with the most room on both sides",
 };
 
-/** What to stock, as a table, with what it rests on. */
-export function stockLines(stock: Stock, shares: StockShares, asked: number): string[] {
-  const several = new Set(stock.sizes.map(({ chart }) => chart)).size > 1;
-  const [first] = stock.sizes;
-  const indent = { first: "  ", rest: "  " };
+/** What to stock of one chart, as a table, with what it rests on. */
+export function stockLines(chart: string, stock: Stock, shares: StockShares, asked: number): string[] {
+  const indent = { first: "  ", rest: "    " };
   const unserved = stock.expectedUnserved;
+  const lacking = unserved < 0.05 ? "fewer than 0.1" : unserved.toFixed(1);
   return [
-    ...wrap(
-      `${several || first === undefined ? "The charts together" : cleanWord(first.chart)}: ${stock.total} packs for ${stock.members} members (${stock.people.label})`,
-    ),
+    ...wrap(`${cleanWord(chart)}: ${stock.total} packs for ${stock.members} members (${stock.people.label})`),
     ...table(
-      [...(several ? ["pack"] : []), "size", "packs", "best size for"],
-      stock.sizes.map(({ chart, size, count }, place) => [
-        ...(several ? [shorten(cleanWord(chart), 30)] : []),
+      ["size", "packs", "best size for"],
+      stock.sizes.map(({ size, count }, place) => [
         shorten(cleanWord(size), 16),
         String(count),
         writeShare(shares.sizes[place]?.ofPeople ?? 0),
       ]),
-      [...(several ? (["left"] as const) : []), "left", "right", "right"],
+      ["left", "right", "right"],
     ),
     "",
     ...wrap(
@@ -36,7 +32,7 @@ export function stockLines(stock: Stock, shares: StockShares, asked: number): st
       indent,
     ),
     ...wrap(
-      `No size fits ${unserved < 0.05 ? "fewer than 0.1" : unserved.toFixed(1)} of the ${stock.members} members on average; nothing is stocked for them.`,
+      `No size fits ${lacking} of the ${stock.members} members on average; nothing is stocked for them.`,
       indent,
     ),
   ];

@@ -83,7 +83,7 @@ async function runCut(options: CutOptions, command: Command, { io, finish }: Con
     options.sizes ?? command.error("error: no number of sizes is given; say for example --sizes 5");
   const { span, dimension, step: stepMm } = options;
   const goal = options.goal ?? (span === undefined ? "misfit" : "served");
-  const people = surveyedPeople(options.cut, []);
+  const people = surveyedPeople(options.cut, [], [dimension]);
   const { population, survey } = people;
   const basis = { population, dimension, count, stepMm };
   if (goal === "served" && span === undefined) {
@@ -129,6 +129,5 @@ function readSizes(text: string): number {
 function readSpan(text: string): number {
   const outcome = safeParseLength(text);
   if (!outcome.ok) throw new InvalidArgumentError(outcome.issues.map(formatIssue).join("; "));
-  if (outcome.value.mm > 0) return outcome.value.mm;
-  throw new InvalidArgumentError("It must be a length above 0.");
+  return outcome.value.mm;
 }

@@ -9,10 +9,9 @@ import { print, printJson } from "../io.ts";
 import { loadCharts } from "../load-charts.ts";
 import { chartOption, jsonOption, requireCharts, requireWords, showUnitOption } from "../options.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
-import { sampleData, sampleLines } from "../report/sample-lines.ts";
+import { note, sampleData, sampleLines } from "../report/sample-lines.ts";
 import { servedLines, shelfLines } from "../report/served-lines.ts";
 import { type PeopleCut, peopleOption, surveyedPeople } from "../surveyed-people.ts";
-import { wrap } from "../text/wrap.ts";
 
 type ServedOptions = {
   readonly chart?: readonly string[];
@@ -26,6 +25,11 @@ const EXAMPLES = `
 Examples:
   tapewise served --chart chart.csv --cut women
   tapewise served --chart a.csv b.json --cut both --svg shelf.svg`;
+
+const BANDS = {
+  "parametric-bootstrap": "parametric bootstrap",
+  wilson: "Wilson's interval",
+} as const;
 
 /** `tapewise served`: what part of people charts fit, and whom they leave out. */
 export function addServed(program: Command, context: Context): void {
@@ -49,7 +53,9 @@ async function runServed(options: ServedOptions, command: Command, { io, finish 
   const { loaded, issues, status } = await loadCharts(requireCharts(options, command));
   finish(status);
   if (issues.length > 0) await print(io.stderr, ["About the charts", ...issueBullets(issues), ""]);
-  if (loaded.length === 0) return;
+  if (loaded.length === 0) {
+    return options.json === true ? printJson(io.stdout, issueLine(null, issues)) : undefined;
+  }
   const charts = loaded.map(({ chart }) => chart);
   const people = surveyedPeople(options.cut, charts);
   const { population, survey } = people;
@@ -86,9 +92,8 @@ async function runServed(options: ServedOptions, command: Command, { io, finish 
     ...(each.length > 1 ? [...shelfLines("All charts together", outcome.value), ""] : []),
     ...(outcome.issues.length > 0 ? ["Worth knowing", ...issueBullets(outcome.issues), ""] : []),
     ...sampleLines(people),
-    ...wrap(
-      "In brackets: what the size of the survey leaves open, with 95 % confidence (parametric bootstrap of a normal model). Whether the people you mean are like those surveyed is not in it.",
-      { first: "  ", rest: "    " },
+    ...note(
+      `In brackets: what the size of the survey leaves open, with 95 % confidence (${BANDS[outcome.value.band?.method ?? "wilson"]}). Whether the people you mean are like those surveyed is not in it.`,
     ),
   ]);
 }

@@ -8,7 +8,7 @@ import { print, printJson } from "../io.ts";
 import { loadCharts } from "../load-charts.ts";
 import { chartOption, jsonOption, requireCharts, requireWords } from "../options.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
-import { sampleData, sampleLines } from "../report/sample-lines.ts";
+import { note, sampleData, sampleLines } from "../report/sample-lines.ts";
 import { stockLines } from "../report/stock-lines.ts";
 import { type PeopleCut, peopleOption, surveyedPeople } from "../surveyed-people.ts";
 
@@ -26,13 +26,16 @@ Example:
   tapewise stock --chart chart.csv --members 40 --chance 0.95 --cut women`;
 
 const MOST_MEMBERS = 2000;
+const TRIALS = 1000;
 
 /** `tapewise stock`: how many packs of each size a crew needs. */
 export function addStock(program: Command, context: Context): void {
   const stock = program
     .command("stock")
     .summary("tell how many of each size to stock for a crew")
-    .description("Tells how many packs of each size to stock, so that nobody whom a size fits goes without.")
+    .description(
+      "Tells how many packs of each size to stock, so that nobody whom a size fits goes without; each chart by itself.",
+    )
     .addOption(chartOption())
     .addOption(
       new Option("--members <number>", "how many people may want a pack at once").argParser(readMembers),
@@ -68,34 +71,47 @@ async function runStock(options: StockOptions, command: Command, { io, finish }:
   const charts = loaded.map(({ chart }) => chart);
   const people = surveyedPeople(options.cut, charts);
   const request = { members, chance, ...(options.rule === undefined ? {} : { rule: options.rule }) };
-  const outcome = stockFor(charts, people.population, request);
-  const shares = stockShares(charts, people.population);
-  if (outcome.issues.some((issue) => issue.severity === "error")) finish(EXIT.issues);
-  if (!outcome.ok || !shares.ok) {
-    if (options.json === true && !outcome.ok) return printJson(io.stdout, issueLine(null, outcome.issues));
-    return print(io.stderr, issueBullets(outcome.issues, { margin: "" }));
-  }
-  const counts = outcome.value.sizes.map(({ count }) => count);
-  const tried = tryStock(charts, people.population, { members, counts, trials: 1000 });
+  const answers = charts.map((chart) => ({
+    chart: chart.chart,
+    stock: stockFor(chart, people.population, request),
+    shares: stockShares(chart, people.population),
+  }));
+  const told = answers.flatMap(({ stock }) => stock.issues);
+  if (told.some((issue) => issue.severity === "error")) finish(EXIT.issues);
+  const done = answers.flatMap(({ chart, stock, shares }) => {
+    if (!stock.ok || !shares.ok) return [];
+    const counts = stock.value.sizes.map(({ count }) => count);
+    const found = charts.find((one) => one.chart === chart);
+    const tried = found && tryStock(found, people.population, { members, counts, trials: TRIALS });
+    return tried?.ok === true
+      ? [{ chart, stock: stock.value, shares: shares.value, tried: tried.value }]
+      : [];
+  });
   if (options.json === true) {
-    const { people: _, ...stock } = outcome.value;
     return printJson(io.stdout, {
       cut: people.cut,
       ...sampleData(people),
       chanceAsked: chance,
-      ...stock,
-      shares: shares.value.sizes,
-      unserved: shares.value.unserved,
-      ...(tried.ok ? { tried: tried.value } : {}),
-      issues: outcome.issues.map(summariseIssue),
+      charts: done.map(({ chart, stock: { people: _, ...stock }, shares, tried }) => ({
+        chart,
+        ...stock,
+        shares: shares.sizes,
+        unserved: shares.unserved,
+        tried,
+      })),
+      issues: told.map(summariseIssue),
     });
   }
+  if (done.length === 0) return print(io.stderr, issueBullets(told, { margin: "" }));
   await print(io.stdout, [
-    ...stockLines(outcome.value, shares.value, chance),
-    ...(tried.ok
-      ? [`  Tried on 1000 crews drawn at random: enough for ${writeShare(tried.value.enough)} of them.`, ""]
-      : []),
-    ...(outcome.issues.length > 0 ? ["Worth knowing", ...issueBullets(outcome.issues), ""] : []),
+    ...done.flatMap(({ chart, stock, shares, tried }) => [
+      ...stockLines(chart, stock, shares, chance),
+      ...note(
+        `Tried on ${tried.trials} crews drawn at random: enough for ${writeShare(tried.enough)} of them.`,
+      ),
+      "",
+    ]),
+    ...(told.length > 0 ? ["Worth knowing", ...issueBullets(told), ""] : []),
     ...sampleLines(people),
   ]);
 }
