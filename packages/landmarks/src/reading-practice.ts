@@ -40,7 +40,7 @@ export const readingPractice: readonly ReadingHabit[] = [
   },
   {
     code: "three-or-more",
-    text: "Take three readings with a helper, four or more alone.",
+    text: "Take three readings; more are fine, above all when you measure alone.",
     why: "One reading hides its error; two disagree without saying who is right.",
   },
 ];

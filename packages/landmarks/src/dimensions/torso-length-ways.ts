@@ -55,7 +55,7 @@ export const torsoLengthWays: readonly [Way, ...Way[]] = [
     tool: "short-rule",
     who: "helper",
     suits:
-      "When there is only a short rule, such as a school ruler. Every joint adds a little error, so take one reading more.",
+      "When there is only a short rule, such as a school ruler. Every joint adds a little error, so that more readings than three are worth having.",
     steps: [
       { text: "Say what you are going to do, and ask before you touch.", caution: "ask-first" },
       { text: "Find and mark C7 and the line of the crests.", caution: "neck-movement" },
@@ -66,14 +66,14 @@ export const torsoLengthWays: readonly [Way, ...Way[]] = [
       {
         text: "Lay the rule along it end to end, marking each joint with a sharp pencil line, and add the pieces. Start at the first line of the rule if that is not at its edge.",
       },
-      { text: "Take four readings, each with a new strip, and write each one down." },
+      { text: "Take three readings or more, each with a new strip, and write each one down." },
     ],
   },
   {
     tool: "tape",
     who: "self",
     suits:
-      "Alone, with a tape. It scatters more than with a helper, and a wrong C7 stays wrong: take at least four readings.",
+      "Alone, with a tape. It scatters more than with a helper, and a wrong C7 stays wrong: take three readings or more.",
     steps: [
       {
         text: "Find C7 with the fingertips, head bent gently forward, then tip the head back: the bump that stays is C7. Put a sticker on it.",
@@ -99,7 +99,7 @@ export const torsoLengthWays: readonly [Way, ...Way[]] = [
     tool: "cord-and-ruler",
     who: "self",
     suits:
-      "Alone, with a cord: it drapes more easily than a tape and cannot be peeked at. Take at least four readings.",
+      "Alone, with a cord: it drapes more easily than a tape and cannot be peeked at. Take three readings or more.",
     steps: [
       { text: "Find C7 as with the tape and put a sticker on it.", caution: "neck-movement" },
       { text: "Knot the end of a cord that does not stretch and plaster the knot onto the sticker." },

@@ -2,13 +2,30 @@
 import { once } from "node:events";
 import type { Readable, Writable } from "node:stream";
 import { cleanJson, cleanLines } from "./text/clean.ts";
+import { PAGE_WIDTH } from "./text/wrap.ts";
 
 /** The streams of the command: the process's own, or a test's. */
 export interface Io {
   readonly stdin: Readable & { readonly isTTY?: boolean };
-  readonly stdout: Writable & { readonly isTTY?: boolean };
+  readonly stdout: Writable & { readonly isTTY?: boolean; readonly columns?: number };
   readonly stderr: Writable;
+  /** The type of the terminal, as `TERM` has it; a common one where it is left out. */
+  readonly term?: string | undefined;
 }
+
+/** Whether what has been shown can be taken back: not on a printer's kind of terminal, nor on an unknown one. */
+export function hasCursor({ stdout, term }: Io): boolean {
+  return stdout.isTTY === true && term !== "dumb" && term !== "unknown" && term !== "";
+}
+
+/** How many cells a line may take: a page's, or as many as a narrower terminal shows. */
+export function pageWidth({ isTTY, columns }: Io["stdout"]): number {
+  if (isTTY !== true || columns === undefined || !(columns > 0)) return PAGE_WIDTH;
+  return Math.min(PAGE_WIDTH, Math.max(NARROWEST_PAGE, columns));
+}
+
+/** Below this, text is no easier to read for fitting. */
+const NARROWEST_PAGE = 40;
 
 /** Prints lines for people, with whatever could disturb a terminal taken out. */
 export async function print(to: Writable, lines: readonly string[]): Promise<void> {

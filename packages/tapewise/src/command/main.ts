@@ -13,7 +13,7 @@ export async function main(argv: readonly string[]): Promise<void> {
       stream.destroy();
     });
   }
-  const status = await run(argv, { stdin, stdout, stderr });
+  const status = await run(argv, { stdin, stdout, stderr, term: terminalType() });
   process.exitCode = status;
   // An input that nobody reads any longer must not keep the process alive.
   if (!stdin.isTTY) stdin.destroy();
@@ -23,4 +23,9 @@ export async function main(argv: readonly string[]): Promise<void> {
     process.exitCode = EXIT.fault;
     if (!stderr.destroyed) stderr.write(apology(unwritable));
   });
+}
+
+/** Windows names no type, and its terminals can do what is asked of them. */
+function terminalType(): string | undefined {
+  return process.env.TERM ?? (process.platform === "win32" ? undefined : "");
 }

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { findDimension } from "@tapewise/landmarks";
 import { Command } from "commander";
 import type { Context } from "./context.ts";
+import { pageWidth } from "./io.ts";
 import { cleanLines } from "./text/clean.ts";
 import { PAGE_WIDTH } from "./text/wrap.ts";
 import { addAudit } from "./verbs/audit.ts";
@@ -40,7 +41,7 @@ export function buildProgram(context: Context): Command {
     .configureOutput({
       writeOut: (text) => stdout.write(cleanLines(text)),
       writeErr: (text) => stderr.write(cleanLines(text)),
-      getOutHelpWidth: () => PAGE_WIDTH,
+      getOutHelpWidth: () => pageWidth(stdout),
       getErrHelpWidth: () => PAGE_WIDTH,
       getOutHasColors: () => false,
       getErrHasColors: () => false,

@@ -6,12 +6,16 @@ export interface WayWish {
   readonly measuredBy?: MeasuredBy;
 }
 
-/** The first way of a dimension that suits a wish; the guide lists the best one first. */
-export function chooseWay({ ways }: Dimension, { tool, measuredBy }: WayWish): Way | undefined {
-  return ways.find(
+/**
+ * The ways of a dimension that suit a wish, those for one person alone first: nobody is taken to have a
+ * helper who has not said so. Among themselves they keep the guide's order, which is by how good they are.
+ */
+export function suitableWays({ ways }: Dimension, { tool, measuredBy }: WayWish): readonly Way[] {
+  const suitable = ways.filter(
     (way) =>
       (tool === undefined || way.tool === tool) && (measuredBy === undefined || way.who === measuredBy),
   );
+  return [...suitable.filter(({ who }) => who === "self"), ...suitable.filter(({ who }) => who !== "self")];
 }
 
 /** The options that ask for a way. */

@@ -32,6 +32,6 @@ export function wrap(
 }
 
 /** Paragraphs of a list, each with a dash. */
-export function bullets(texts: readonly string[], margin = "  "): string[] {
-  return texts.flatMap((text) => wrap(text, { first: `${margin}- `, rest: `${margin}  ` }));
+export function bullets(texts: readonly string[], margin = "  ", width: number = PAGE_WIDTH): string[] {
+  return texts.flatMap((text) => wrap(text, { first: `${margin}- `, rest: `${margin}  ` }, width));
 }

@@ -13,10 +13,10 @@ import { type Command, Option } from "commander";
 import { summariseIssue } from "../../batch/summarise-issue.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-status.ts";
-import { chooseWay, type WayWish, wayOptions } from "../guide/choose-way.ts";
+import { suitableWays, type WayWish, wayOptions } from "../guide/choose-way.ts";
 import { dimensionList, guideLines } from "../guide/guide-lines.ts";
 import { walk } from "../guide/walk.ts";
-import { print, printJson } from "../io.ts";
+import { pageWidth, print, printJson } from "../io.ts";
 import { jsonOption, showUnitOption } from "../options.ts";
 
 interface GuideOptions extends WayWish {
@@ -61,7 +61,7 @@ async function runGuide(
   if (text === undefined) {
     return options.json === true
       ? printJson(io.stdout, dimensionIds.map(dimension))
-      : print(io.stdout, dimensionList());
+      : print(io.stdout, dimensionList(pageWidth(io.stdout)));
   }
   const found = safeParseDimension(text);
   if (!found.ok) {
@@ -73,11 +73,12 @@ async function runGuide(
     return command.error(`error: ${issue.message}; expected ${issue.expected} [${issue.code}]`);
   }
   const one = dimension(found.value);
-  const way = chooseWay(one, options);
+  const ways = suitableWays(one, options);
+  const [way] = ways;
   if (way === undefined) {
-    const ways = one.ways.map((other) => `  ${wayOptions(other)}`).join("\n");
+    const known = one.ways.map((other) => `  ${wayOptions(other)}`).join("\n");
     return command.error(
-      `error: the ${one.name} is not taken in this way. ${one.helperReason ?? ""}\nWays to take it:\n${ways}`,
+      `error: the ${one.name} is not taken in this way. ${one.helperReason ?? ""}\nWays to take it:\n${known}`,
     );
   }
   if (options.json === true) {
@@ -87,6 +88,6 @@ async function runGuide(
       landmarks: one.landmarks.map(landmark),
     });
   }
-  if (options.ask && io.stdin.isTTY === true && io.stdout.isTTY === true) return walk(one, way, options, io);
-  return print(io.stdout, guideLines(one, way));
+  if (options.ask && io.stdin.isTTY === true && io.stdout.isTTY === true) return walk(one, ways, options, io);
+  return print(io.stdout, guideLines(one, way, pageWidth(io.stdout)));
 }
