@@ -86,6 +86,48 @@ describe("an output that cannot be written", () => {
   });
 });
 
+describe("a standard input that cannot be read", () => {
+  const calls: readonly (readonly [string, string])[] = [
+    ["a directory", "< /"],
+    ["closed", "<&-"],
+  ];
+
+  test.each(calls)("%s is no empty one: batch says so, with status 2", (_what, redirection) => {
+    const { status, stdout, stderr } = spawnSync(
+      "sh",
+      ["-c", `"$0" "$1" batch --chart "$2" ${redirection}`, process.execPath, bin, at("plain.csv")],
+      { encoding: "utf8" },
+    );
+    expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
+    expect(stderr).toContain("the standard input cannot be read");
+    expect(stderr).toContain("[file-unreadable]");
+  });
+
+  test.each(calls)("%s is no empty one for --person - either", (_what, redirection) => {
+    const { status, stdout } = spawnSync(
+      "sh",
+      [
+        "-c",
+        `"$0" "$1" choose --person - --json --chart "$2" ${redirection}`,
+        process.execPath,
+        bin,
+        at("plain.csv"),
+      ],
+      { encoding: "utf8" },
+    );
+    expect(status).toBe(2);
+    expect(JSON.parse(stdout)).toMatchObject({ issues: [{ code: "file-unreadable" }] });
+  });
+
+  test("an empty one has nothing to answer, and status 0", () => {
+    expect(tapewise(["batch", "--chart", at("plain.csv")])).toMatchObject({
+      status: 0,
+      stdout: "",
+      stderr: "",
+    });
+  });
+});
+
 describe("a chart file that is none", () => {
   test.each([
     ["empty.csv", "file-empty"],

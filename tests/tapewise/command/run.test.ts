@@ -105,3 +105,22 @@ describe("a fault of the program", () => {
     expect({ status, stderr: err.text() }).toEqual({ status: 0, stderr: "" });
   });
 });
+
+describe("an input that fails while it is read", () => {
+  const broken = () =>
+    new Readable({
+      read() {
+        this.destroy(Object.assign(new Error("no more"), { code: "EIO" }));
+      },
+    });
+
+  test.each([
+    [["batch", "--chart", at("plain.csv")]],
+    [["choose", "--person", "-", "--chart", at("plain.csv")]],
+  ])("%j is told, with status 2", async (argv) => {
+    const [out, err] = [collect(), collect()];
+    const status = await run(argv, { stdin: broken(), stdout: out.stream, stderr: err.stream });
+    expect({ status, stdout: out.text() }).toEqual({ status: 2, stdout: "" });
+    expect(err.text().replace(/\s+/g, " ")).toContain("the standard input cannot be read (EIO)");
+  });
+});

@@ -1,7 +1,15 @@
 import { constants, type FileHandle, open, writeFile } from "node:fs/promises";
-import type { Readable } from "node:stream";
-import { createIssue, failure, type IssueDetails, type Outcome, success } from "@tapewise/outcome";
+import {
+  createIssue,
+  failure,
+  type Issue,
+  type IssueDetails,
+  type Outcome,
+  success,
+} from "@tapewise/outcome";
 import { tapewiseIssues } from "../issues.ts";
+import type { Io } from "./io.ts";
+import { readInput, UnreadableInputError } from "./read-input.ts";
 
 /** The largest chart or person file that is read, in bytes (assumption: a chart of 10 000 sizes has a tenth of it). */
 const LARGEST_FILE = 4_000_000;
@@ -31,16 +39,34 @@ export async function readTextFile(path: string): Promise<Outcome<string>> {
   }
 }
 
-/** The same for a stream, such as the standard input, which `name` stands for in issues. */
-export async function readTextStream(stream: Readable, name: string): Promise<Outcome<string>> {
+/** The same for the standard input. */
+export async function readTextInput(io: Io): Promise<Outcome<string>> {
+  try {
+    return await readTextStream(readInput(io), STANDARD_INPUT);
+  } catch (error) {
+    if (error instanceof UnreadableInputError) return failure([unreadableInput(error)]);
+    throw error;
+  }
+}
+
+/** The issue about a standard input that cannot be read. */
+export function unreadableInput({ message }: UnreadableInputError): Issue {
+  return createIssue(tapewiseIssues, "file-unreadable", {
+    received: STANDARD_INPUT,
+    facts: { reason: message },
+  });
+}
+
+const STANDARD_INPUT = "the standard input";
+
+async function readTextStream(stream: AsyncIterable<Uint8Array>, name: string): Promise<Outcome<string>> {
   const about = { received: name };
   const chunks: Uint8Array[] = [];
   let size = 0;
   for await (const chunk of stream) {
-    const bytes: Uint8Array = typeof chunk === "string" ? new TextEncoder().encode(chunk) : chunk;
-    size += bytes.length;
+    size += chunk.length;
     if (size > LARGEST_FILE) return fail("file-too-large", withLimit(about));
-    chunks.push(bytes);
+    chunks.push(chunk);
   }
   const bytes = Buffer.concat(chunks);
   if (bytes.length === 0) return fail("file-empty", about);

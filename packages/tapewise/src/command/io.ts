@@ -9,6 +9,8 @@ export interface Io {
   readonly stdin: Readable & { readonly isTTY?: boolean };
   readonly stdout: Writable & { readonly isTTY?: boolean; readonly columns?: number };
   readonly stderr: Writable;
+  /** Why `stdin` cannot be read although it looks merely empty. */
+  readonly inputFault?: string | undefined;
   /** The type of the terminal, as `TERM` has it; a common one where it is left out. */
   readonly term?: string | undefined;
 }

@@ -1,5 +1,6 @@
 import process from "node:process";
 import { EXIT } from "./exit-status.ts";
+import { inputFault } from "./read-input.ts";
 import { apology, isClosedPipe, run } from "./run.ts";
 
 /** The command on the streams of this process; sets its exit status. */
@@ -13,7 +14,13 @@ export async function main(argv: readonly string[]): Promise<void> {
       stream.destroy();
     });
   }
-  const status = await run(argv, { stdin, stdout, stderr, term: terminalType() });
+  const status = await run(argv, {
+    stdin,
+    stdout,
+    stderr,
+    inputFault: inputFault(),
+    term: terminalType(),
+  });
   process.exitCode = status;
   // An input that nobody reads any longer must not keep the process alive.
   if (!stdin.isTTY) stdin.destroy();

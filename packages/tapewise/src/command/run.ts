@@ -1,7 +1,10 @@
+import { formatIssue } from "@tapewise/outcome";
 import { CommanderError } from "commander";
 import { EXIT, type ExitStatus, graver } from "./exit-status.ts";
+import { unreadableInput } from "./files.ts";
 import type { Io } from "./io.ts";
 import { buildProgram } from "./program.ts";
+import { UnreadableInputError } from "./read-input.ts";
 import { cleanWord } from "./text/clean.ts";
 
 /**
@@ -19,6 +22,10 @@ export async function run(argv: readonly string[], io: Io): Promise<ExitStatus> 
   } catch (error) {
     // Help and version end the parser by an exception too.
     if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.answer : EXIT.misuse;
+    if (error instanceof UnreadableInputError) {
+      io.stderr.write(`${cleanWord(formatIssue(unreadableInput(error)))}\n`);
+      return EXIT.misuse;
+    }
     if (isClosedPipe(error)) return status;
     io.stderr.write(apology(error));
     return EXIT.fault;
