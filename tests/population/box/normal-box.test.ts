@@ -83,6 +83,25 @@ describe("normalBoxProbability", () => {
     expect(Math.abs(more.probability - square / 4)).toBeLessThanOrEqual(more.error + 1e-9);
   });
 
+  test("leaves variables that determine each other to the end, wherever they stand", () => {
+    // X, Y and (X − Y)/√2 among three independent ones: Y > 0 and X − Y > 0 is an eighth of the plane.
+    const half = Math.SQRT1_2;
+    const six = Array.from({ length: 6 }, (_, i) => Array.from({ length: 6 }, (__, j) => (i === j ? 1 : 0)));
+    for (const [i, j, value] of [
+      [1, 5, half],
+      [3, 5, -half],
+    ] as const) {
+      (six[i] ?? [])[j] = value;
+      (six[j] ?? [])[i] = value;
+    }
+    const lower = [-1, -INF, 0, 0, -2, 0];
+    const upper = [1, INF, INF, INF, 2, INF];
+    const { probability, error } = normalBoxProbability(lower, upper, six);
+    const others = (2 * normalCdf(1) - 1) * 0.5 * (2 * normalCdf(2) - 1);
+    expect(Math.abs(probability - others / 8)).toBeLessThanOrEqual(error + 1e-12);
+    expect(error).toBeLessThan(1e-5);
+  });
+
   test("is there far out too", () => {
     const { probability } = normalBoxProbability([10, 10, 10], [20, 20, 20], equicorrelated(3, 0));
     // Φ(−10)³, 7.61985 × 10⁻²⁴ each.

@@ -35,6 +35,10 @@ describe("readDelimited", () => {
     ]);
   });
 
+  test("does not glue to a quoted cell what follows it", () => {
+    expect(texts('"82"5,"91" \n')).toEqual([['"82"5', "91 "]]);
+  });
+
   test("tells line and column of each cell, also behind a quoted line end", () => {
     const { rows } = readDelimited('ab,"c\nd",e\nf,g', ",");
     expect(rows[0]?.map(({ line, column }) => [line, column])).toEqual([

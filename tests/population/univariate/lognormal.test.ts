@@ -30,6 +30,8 @@ describe("lognormalDistribution", () => {
     expect(shifted.sd).toBe(plain.sd);
     expect(shifted.cumulative(600)).toBe(0);
     expect(shifted.density(599)).toBe(0);
+    expect(plain.density(Number.MIN_VALUE)).toBe(0);
+    expect(plain.density(Number.POSITIVE_INFINITY)).toBe(0);
     expect(shifted.upperTail(500)).toBe(1);
     expect(shifted.quantile(0)).toBe(600);
     expect(shifted.quantile(1)).toBe(Number.POSITIVE_INFINITY);

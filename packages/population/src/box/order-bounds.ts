@@ -14,7 +14,8 @@ const DETERMINED = 1e-10;
 /**
  * Puts the variable with the narrowest bounds first, given that those before it have their expected values,
  * and factors the correlations on the way (G. J. Gibson, C. A. Glasbey & D. A. Elston, 1994, Monte Carlo
- * evaluation of multivariate normal integrals). The answer is the same in any order; its error is not.
+ * evaluation of multivariate normal integrals). The answer is the same in any order; its error is not. A variable
+ * after which another is determined comes as late as can be: the last two are taken together, and exactly.
  */
 export function orderBounds({ lower, upper, correlation }: Bounds): OrderedBounds {
   const size = lower.length;
@@ -26,10 +27,20 @@ export function orderBounds({ lower, upper, correlation }: Bounds): OrderedBound
   const spare = (i: number): number => Math.max(1 - dot(rows[i] ?? [], rows[i] ?? []), 0);
 
   for (let step = 0; step < size; step += 1) {
+    const open = order.slice(step);
+    /** Whether nothing is left to be known of an open variable once another is. */
+    const settles = (i: number): boolean =>
+      open.some((k) => {
+        if (k === i || spare(k) <= DETERMINED) return false;
+        const rest = entry(correlation, k, i) - dot(rows[k] ?? [], rows[i] ?? []);
+        return spare(k) - rest ** 2 / spare(i) <= DETERMINED;
+      });
+    const free = open.filter((i) => spare(i) > DETERMINED);
+    const late = step < size - 2 ? free.filter(settles) : [];
     let best = { at: step, probability: Number.POSITIVE_INFINITY, mean: 0 };
     for (let at = step; at < size; at += 1) {
       const i = order[at] ?? 0;
-      if (spare(i) <= DETERMINED) continue;
+      if (!free.includes(i) || (late.includes(i) && late.length < free.length)) continue;
       const deviation = Math.sqrt(spare(i));
       const low = ((lower[i] ?? 0) - sum(i)) / deviation;
       const high = ((upper[i] ?? 0) - sum(i)) / deviation;

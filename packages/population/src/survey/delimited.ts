@@ -52,7 +52,12 @@ export function readDelimited(text: string, separator: Separator): DelimitedText
     }
     let end = at;
     while (end < text.length && text[end] !== separator && text[end] !== "\n" && text[end] !== "\r") end += 1;
-    row.push({ text: content + text.slice(at, end), ...place });
+    const rest = text.slice(at, end);
+    // What follows the closing mark belongs to no cell: the marks stay, so that it is not read as a value.
+    row.push({
+      text: content !== "" && rest.trim() !== "" ? `"${content}"${rest}` : content + rest,
+      ...place,
+    });
     at = end;
     if (text[at] === separator) {
       at += 1;

@@ -47,7 +47,9 @@ export function lognormalDistribution(parameters: LognormalParameters): Distribu
   };
   const density = (x: number): number => {
     const z = standard("x", x);
-    return Number.isFinite(z) ? normalPdf(z) / (sdLog * (x - shift)) : 0;
+    const height = normalPdf(z);
+    // Right above the shift both go to 0, the height far sooner.
+    return height === 0 ? 0 : height / (sdLog * (x - shift));
   };
   return {
     family: "lognormal",
