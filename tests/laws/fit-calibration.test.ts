@@ -113,7 +113,8 @@ function simulate(
     const first = ask(texts);
     const fitsFirst = Number(holds(chart, first.pick, { "torso-length": truth }));
     fits.push({ stated: first.probability, observed: fitsFirst });
-    if (first.verdict !== "measure-again") continue;
+    // A reading may also be questioned, which promises no figure.
+    if (!first.next.some((step) => step.code === "measure-again")) continue;
     const { count, changeProbability, gainProbability } = find(first.next, "measure-again").facts;
     const second = ask([...texts, ...Array.from({ length: Number(count) }, read)]);
     const fitsSecond = Number(holds(chart, second.pick, { "torso-length": truth }));

@@ -21,6 +21,7 @@ function report(choice: Choice, inquiry: Inquiry): Recommendation {
     ...(maker === undefined ? {} : { maker }),
     ...(product === undefined ? {} : { product }),
     verdict: choice.verdict,
+    decidedBy: choice.decidedBy,
     pick: pick.size,
     probability: pick.probability,
     sizes: choice.fits,

@@ -1,7 +1,7 @@
 import type { ChartDimension, SizeChart } from "@tapewise/charts";
 import type { JudgedDimension } from "./judged-dimensions.ts";
 import type { Look } from "./plan-look.ts";
-import type { SizeFit, Verdict } from "./recommendation.ts";
+import type { DecidingPart, SizeFit, Verdict } from "./recommendation.ts";
 import type { Settled } from "./settle.ts";
 import type { PlainVerdict } from "./verdict.ts";
 
@@ -20,15 +20,18 @@ export interface Choice {
   readonly settled: Settled;
   /** What the size of the pack amounts to; the hip belt has its own. */
   readonly plain: PlainVerdict;
-  readonly belt?: BeltChoice;
+  readonly belt?: PartChoice;
   readonly look?: Look;
   /** What pack, belt and further readings amount to together. */
   readonly verdict: Verdict;
+  readonly decidedBy: DecidingPart;
+  /** Whether a reading that binds the size of the pack or of its belt is questioned. */
+  readonly isDoubted: boolean;
   readonly outside?: PlainVerdict["outside"];
 }
 
-/** The choice of a hip belt that is sized apart. */
-export interface BeltChoice {
+/** The choice among the sizes of one part: of the pack, or of a hip belt that is sized apart. */
+export interface PartChoice {
   readonly judged: readonly JudgedDimension[];
   readonly fits: readonly SizeFit[];
   readonly pick: SizeFit;

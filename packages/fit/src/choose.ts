@@ -1,7 +1,9 @@
 import type { ChartDimension, SizeChart } from "@tapewise/charts";
 import { createIssue, failure, type Issue, type Outcome, success } from "@tapewise/outcome";
 import type { Choice } from "./choice.ts";
+import { conclude } from "./conclude.ts";
 import type { Inquiry } from "./inquiry.ts";
+import { isDoubted } from "./is-doubted.ts";
 import { fitIssues } from "./issues.ts";
 import { judgeSizes } from "./judge-sizes.ts";
 import { chartedDimensions, judgeDimensions, setsHarnessLength } from "./judged-dimensions.ts";
@@ -16,7 +18,7 @@ import { speakDimension } from "./write-reason.ts";
  * Chooses a size of one chart. Codes of failure: `chart-without-sizes`, `chart-not-judged`.
  */
 export function choose(inquiry: Inquiry, chart: SizeChart): Outcome<Choice> {
-  const { person, beliefs, policy } = inquiry;
+  const { person, beliefs, policy, questions } = inquiry;
   const charted = chartedDimensions([...chart.sizes, ...chart.belts]);
   const ofSizes = chartedDimensions(chart.sizes);
   if (ofSizes.length === 0) return failure([withoutSizes(chart)]);
@@ -30,13 +32,14 @@ export function choose(inquiry: Inquiry, chart: SizeChart): Outcome<Choice> {
   const { fits, unjudged } = judgeSizes(chart.sizes, judged, beliefs);
   const settled = settle(rankSizes(fits, main, policy), chart, person.build ?? [], main, policy);
   if (settled === undefined) return failure([notJudged(chart, ofSizes, inquiry)]);
-  const { pick, best } = settled;
+  const { pick } = settled;
   const plain = judge(pick, fits, judged, policy);
   const belt = pickBelt(chart, beliefs, policy);
-  const together = belt !== undefined && isFit(plain) && !isFit(belt.plain) ? belt.plain : plain;
-  const look =
-    planLook({ fits, pick, hold: pick === best ? 0 : policy.tieLoss }, judged, policy) ??
-    (belt === undefined ? undefined : planLook({ ...belt, hold: 0 }, belt.judged, policy));
+  const packLook = planLook({ fits, pick, hold: settled.isHeld ? policy.tieLoss : 0 }, judged, policy);
+  const beltLook = belt === undefined ? undefined : planLook({ ...belt, hold: 0 }, belt.judged, policy);
+  const look = packLook ?? beltLook;
+  const isPackDoubted = isDoubted(judged, questions);
+  const isBeltDoubted = belt !== undefined && isDoubted(belt.judged, questions);
   // A harness is made to a length: without one there is no verdict on a chart that states it.
   const lacksLength = charted.some(setsHarnessLength) && !known.some((one) => setsHarnessLength(one.charted));
   return success({
@@ -51,8 +54,11 @@ export function choose(inquiry: Inquiry, chart: SizeChart): Outcome<Choice> {
     plain,
     ...(belt === undefined ? {} : { belt }),
     ...(look === undefined ? {} : { look }),
-    verdict: look !== undefined || lacksLength ? "measure-again" : together.verdict,
-    ...(together.outside === undefined ? {} : { outside: together.outside }),
+    isDoubted: isPackDoubted || isBeltDoubted,
+    ...conclude(
+      { plain, isOpen: isPackDoubted || lacksLength, look: packLook },
+      belt === undefined ? undefined : { plain: belt.plain, isOpen: isBeltDoubted, look: beltLook },
+    ),
   });
 }
 
@@ -68,10 +74,6 @@ function isAroundTheBelt(dimension: ChartDimension): boolean {
     dimension === "hip-girth" ||
     dimension === "waist-girth"
   );
-}
-
-function isFit({ verdict }: { readonly verdict: string }): boolean {
-  return verdict === "fits" || verdict === "two-sizes-fit";
 }
 
 function withoutSizes(chart: SizeChart): Issue {

@@ -1,4 +1,7 @@
+import type { ChartDimension } from "@tapewise/charts";
+import { contains } from "@tapewise/intervals";
 import type { Choice } from "./choice.ts";
+import type { JudgedDimension } from "./judged-dimensions.ts";
 import type { PlainReason } from "./reason.ts";
 import type { OutsideRange, SizeFit } from "./recommendation.ts";
 import type { Settled } from "./settle.ts";
@@ -30,8 +33,9 @@ function beltUnlikely({ size, probability }: SizeFit): PlainReason {
   return { code: "belt-unlikely", facts: { belt: size, beltProbability: probability } };
 }
 
-/** One dimension that the pick suits and another that asks for some other size, where no size suits both. */
-function findQuarrel({ fits, settled: { pick } }: Choice): PlainReason | undefined {
+/** One dimension that the pick takes and another that only some other size takes, where no size takes both. */
+function findQuarrel({ fits, judged, settled: { pick } }: Choice): PlainReason | undefined {
+  const suits = (fit: SizeFit, dimension: ChartDimension) => takes(fit, dimension, judged);
   const suited = pick.dimensions.filter((one) => suits(pick, one.dimension));
   const unsuited = pick.dimensions.filter((one) => !suits(pick, one.dimension));
   for (const { dimension } of suited) {
@@ -46,9 +50,11 @@ function findQuarrel({ fits, settled: { pick } }: Choice): PlainReason | undefin
   return undefined;
 }
 
-/** A size suits a dimension that is likelier inside than not; one that it does not state, it suits in any case. */
-function suits(fit: SizeFit, dimension: string): boolean {
-  return (fit.dimensions.find((one) => one.dimension === dimension)?.probability ?? 1) >= 0.5;
+/** A size takes a length that is expected inside; one that it does not state, it takes in any case. */
+function takes(fit: SizeFit, dimension: ChartDimension, judged: readonly JudgedDimension[]): boolean {
+  const interval = fit.dimensions.find((one) => one.dimension === dimension)?.range.interval;
+  const belief = judged.find(({ charted }) => charted === dimension)?.belief;
+  return interval === undefined || belief === undefined || contains(interval, belief.meanMm);
 }
 
 /** Two neighbours in one dimension, with the body about where they meet or in the gap between them. */

@@ -6,13 +6,15 @@ import type { PlainReason } from "./reason.ts";
 
 /** The parts to have in another size than the pack, where the pack's own do not fit and the maker swaps them. */
 export function explainSwaps(choice: Choice, policy: FitPolicy): readonly PlainReason<NextStepCode>[] {
+  // A part is not to be ordered by a reading that is questioned.
+  if (choice.isDoubted) return [];
   return [...swapBelt(choice, policy), ...swapHarness(choice)];
 }
 
 function swapBelt(choice: Choice, policy: FitPolicy): readonly PlainReason<NextStepCode>[] {
   const { chart, known, judged, settled, belt } = choice;
   // A belt that is sized apart is picked by itself.
-  if (belt !== undefined) return [];
+  if (belt !== undefined || !chart.swappable.includes("hip-belt")) return [];
   const size = chart.sizes.find((one) => one.name === settled.pick.size);
   return known.flatMap(({ charted, belief }) => {
     const range = size?.ranges[charted];

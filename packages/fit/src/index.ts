@@ -13,6 +13,7 @@ export { type ReasonCode, reasonTexts } from "./reasons.ts";
 export { recommend } from "./recommend.ts";
 export type {
   BeltFit,
+  DecidingPart,
   DimensionBelief,
   DimensionFit,
   OutsideRange,

@@ -8,7 +8,7 @@ import type { SentenceUnit } from "./write-reason.ts";
 export interface Inquiry {
   readonly person: Person;
   readonly beliefs: Beliefs;
-  /** Doubts about the readings given the prior. */
+  /** Doubts about the readings. */
   readonly questions: readonly Issue[];
   readonly policy: FitPolicy;
   readonly unit: SentenceUnit;

@@ -23,10 +23,16 @@ const catalogue = {
   },
   "estimate-unlikely": {
     severity: "warning",
-    message: "{readingMm} mm is {differenceMm} mm {side} what is usual for {label} in the {dimension}",
+    message: "{readingMm} mm for the {dimension} is {differenceMm} mm {side} what is usual for {label}",
     expected: "a reading near {usualMm} mm, or a second look at the bones and the unit",
+  },
+  "estimate-implausible": {
+    severity: "warning",
+    message:
+      "{readingMm} mm for the {dimension} is {differenceMm} mm {side} what people have, children included",
+    expected: "a reading from {fromMm} to {toMm} mm, or a second look at the unit",
   },
 } as const;
 
-/** What keeps a choice from being made (errors), and doubts that only the prior raises (warnings). */
+/** What keeps a choice from being made (errors), and doubts about what was read (warnings). */
 export const fitIssues: typeof catalogue = defineIssues(catalogue);

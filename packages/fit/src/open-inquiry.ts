@@ -4,7 +4,7 @@ import { formBeliefs } from "./form-beliefs.ts";
 import type { Inquiry } from "./inquiry.ts";
 import { fitIssues } from "./issues.ts";
 import type { Person, RecommendOptions } from "./person.ts";
-import { questionByPrior } from "./question-by-prior.ts";
+import { questionEstimates } from "./question-estimates.ts";
 import { speakDimension } from "./write-reason.ts";
 
 /** Puts together what is known of a person, once for all charts. The only code of failure: `estimate-repeated`. */
@@ -13,7 +13,7 @@ export function openInquiry(person: Person, options: RecommendOptions): Outcome<
   const repeats = findRepeats(person);
   if (hasIssues(repeats)) return failure(repeats);
   const beliefs = formBeliefs(person.estimates, person.prior);
-  const questions = questionByPrior(beliefs, person.prior, policy);
+  const questions = questionEstimates(beliefs, person.prior, policy);
   return success({ person, beliefs, questions, policy, unit: options.unit });
 }
 

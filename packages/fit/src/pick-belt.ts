@@ -1,6 +1,6 @@
 import type { SizeChart } from "@tapewise/charts";
 import type { Beliefs } from "./belief.ts";
-import type { BeltChoice } from "./choice.ts";
+import type { PartChoice } from "./choice.ts";
 import { judgeSizes } from "./judge-sizes.ts";
 import { chartedDimensions, judgeDimensions } from "./judged-dimensions.ts";
 import type { FitPolicy } from "./policy.ts";
@@ -8,7 +8,7 @@ import { rankSizes } from "./rank-sizes.ts";
 import { judge } from "./verdict.ts";
 
 /** The hip belt to take where belts are sized apart; `undefined` where they are not, or nothing of them is known. */
-export function pickBelt(chart: SizeChart, beliefs: Beliefs, policy: FitPolicy): BeltChoice | undefined {
+export function pickBelt(chart: SizeChart, beliefs: Beliefs, policy: FitPolicy): PartChoice | undefined {
   const judged = judgeDimensions(chartedDimensions(chart.belts), beliefs);
   const [main] = judged;
   if (main === undefined) return undefined;

@@ -14,9 +14,12 @@ import type { ReasonCode } from "./reasons.ts";
  *   sizes that exclude each other are about equally likely.
  * - `outside-the-range`: an end of the chart is passed, in the dimension that `outside` names.
  * - `measure-again`: whatever of these holds so far, a look at the body that `next` names has a real chance
- *   to change it, or no length that a harness is made to is known.
+ *   to change it, a reading that decides is questioned, or no length that a harness is made to is known.
  */
 export type Verdict = "fits" | "two-sizes-fit" | "between-sizes" | "outside-the-range" | "measure-again";
+
+/** The part of a pack that a verdict is about: the pack in its size, or a hip belt that is sized apart. */
+export type DecidingPart = "pack" | "belt";
 
 /** How one dimension of the body sits in one size. */
 export interface DimensionFit {
@@ -79,6 +82,8 @@ export interface Recommendation {
   readonly maker?: string;
   readonly product?: string;
   readonly verdict: Verdict;
+  /** What set the verdict: the pack may fit in its size where no hip belt of it does. */
+  readonly decidedBy: DecidingPart;
   /** The best size; it is named even where it does not fit well, and the verdict says so. */
   readonly pick: string;
   /** Probability that the picked size fits in every judged dimension; a belt that is sized apart has its own. */
@@ -95,6 +100,6 @@ export interface Recommendation {
   readonly next: readonly Reason<NextStepCode>[];
   readonly beliefs: readonly DimensionBelief[];
   readonly estimates: readonly Estimate[];
-  /** Doubts about the readings given the prior. */
+  /** Doubts about the readings: `estimate-unlikely`, `estimate-implausible`. */
   readonly questions: readonly Issue[];
 }

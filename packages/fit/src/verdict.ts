@@ -44,7 +44,7 @@ export function judge(
 const ROUNDING = 1e-9;
 
 /** The end of the chart that is passed with the larger probability; nothing where a size takes everybody. */
-function likelierEnd(
+export function likelierEnd(
   { charted, belief }: JudgedDimension,
   fits: readonly SizeFit[],
 ): readonly OutsideRange[] {
