@@ -38,6 +38,9 @@ export function buildProgram(context: Context): Command {
     .helpOption("--help", "explain")
     .helpCommand("help [verb]", "explain a verb")
     .exitOverride()
+    // Verbs inherit it: what is too much is told below, with what may have been meant.
+    .allowExcessArguments()
+    .hook("preAction", (_program, verb) => refuseExcessWords(verb))
     .configureOutput({
       writeOut: (text) => stdout.write(cleanLines(text)),
       writeErr: (text) => stderr.write(cleanLines(text)),
@@ -69,6 +72,18 @@ function withDimension(text: string): string {
   const meant = found.kind === "match" ? [found.id] : found.candidates;
   const [first = ""] = text.split("\n");
   return `${first}\n(Did you mean ${meant.map((id) => `--${id}`).join(" or ")}?)\n`;
+}
+
+/** Ends a call with more words than its verb takes; charts may only lack their option. */
+function refuseExcessWords(verb: Command): void {
+  const { args, registeredArguments } = verb;
+  if (registeredArguments.at(-1)?.variadic === true || args.length <= registeredArguments.length) return;
+  const excess = args.slice(registeredArguments.length);
+  const areCharts =
+    verb.options.some((option) => option.long === "--chart") &&
+    excess.every((word) => /\.(?:csv|json)$/i.test(word));
+  const hint = areCharts ? `\n(Did you mean --chart ${excess.join(" ")}?)` : "";
+  verb.error(`error: too many arguments for '${verb.name()}': ${excess.join(" ")}${hint}`);
 }
 
 function readVersion(): string {
