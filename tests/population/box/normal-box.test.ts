@@ -86,7 +86,7 @@ describe("normalBoxProbability", () => {
   test("leaves variables that determine each other to the end, wherever they stand", () => {
     // X, Y and (X − Y)/√2 among three independent ones: Y > 0 and X − Y > 0 is an eighth of the plane.
     const half = Math.SQRT1_2;
-    const six = Array.from({ length: 6 }, (_, i) => Array.from({ length: 6 }, (__, j) => (i === j ? 1 : 0)));
+    const six = equicorrelated(6, 0);
     for (const [i, j, value] of [
       [1, 5, half],
       [3, 5, -half],
