@@ -3,6 +3,7 @@ export { assumeConditions, type Conditions, type KnownConditions } from "./condi
 export { errorDefaults } from "./data.ts";
 export type { ErrorDefaults, HandError, ToolError } from "./error-defaults.ts";
 export type { Basis, BudgetLine, BudgetSource, Coverage, Estimate, MethodBasis, Spread } from "./estimate.ts";
+export { estimateDifference } from "./estimate-difference.ts";
 export type { EstimateInput } from "./estimate-input.ts";
 export { type GrubbsResult, grubbsCriticalValue, grubbsTest } from "./grubbs.ts";
 export { measurementIssues } from "./issues.ts";
