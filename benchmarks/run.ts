@@ -3,12 +3,13 @@
 import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { cpus } from "node:os";
+import { coverageSuite } from "./coverage.ts";
 import { measure } from "./measure.ts";
 import { recommendSuite } from "./recommend.ts";
 import type { Suite } from "./suite.ts";
 import { unitsSuite } from "./units.ts";
 
-const suites: readonly Suite[] = [recommendSuite, unitsSuite];
+const suites: readonly Suite[] = [recommendSuite, unitsSuite, coverageSuite];
 
 async function report(suite: Suite): Promise<string> {
   const { baseline, note, tasks } = await suite.prepare();

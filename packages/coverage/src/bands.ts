@@ -55,7 +55,7 @@ export function withBands(
 }
 
 /** How many people are behind each part of a model. */
-export function peopleOf(
+function peopleOf(
   model: JointModel,
   people: number | readonly number[],
   variables: number,

@@ -1,7 +1,7 @@
 import { logGamma } from "@tapewise/statistics";
 
 /** The probabilities of 0 to `trials` hits. */
-export function binomialProbabilities(trials: number, chance: number): Float64Array {
+function binomialProbabilities(trials: number, chance: number): Float64Array {
   const out = new Float64Array(trials + 1);
   if (chance <= 0 || chance >= 1) {
     out[chance <= 0 ? 0 : trials] = 1;

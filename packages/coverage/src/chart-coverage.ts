@@ -3,9 +3,9 @@ import { type Outcome, success } from "@tapewise/outcome";
 import type { JointModel } from "@tapewise/population";
 import { withBands } from "./bands.ts";
 import { type Cell, cellsOf } from "./cells.ts";
-import type { Coverage, CoverageOptions, Outside } from "./coverage.ts";
+import type { Charts, Coverage, CoverageOptions, Outside } from "./coverage.ts";
 import type { Plan } from "./plan.ts";
-import { type Charts, planCharts } from "./plan-charts.ts";
+import { planCharts } from "./plan-charts.ts";
 import { isMixture } from "./resample.ts";
 import type { Share } from "./share.ts";
 

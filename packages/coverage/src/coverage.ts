@@ -1,9 +1,12 @@
-import type { ChartDimension } from "@tapewise/charts";
+import type { ChartDimension, SizeChart } from "@tapewise/charts";
 import type { Interval } from "@tapewise/intervals";
 import type { DimensionId } from "@tapewise/landmarks";
 import type { About } from "@tapewise/population";
 import type { Share } from "./share.ts";
 import type { Band, SurveyOptions } from "./survey.ts";
+
+/** One chart or a shelf of them. */
+export type Charts = SizeChart | readonly SizeChart[];
 
 /** Whom one size serves. */
 export interface SizeCoverage {

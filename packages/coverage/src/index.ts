@@ -6,7 +6,7 @@ export {
   type Measuring,
   type SizeGiven,
 } from "./choice-errors.ts";
-export type { Coverage, CoverageOptions, CoveragePart, Outside, SizeCoverage } from "./coverage.ts";
+export type { Charts, Coverage, CoverageOptions, CoveragePart, Outside, SizeCoverage } from "./coverage.ts";
 export { type CutPlan, type CutRange, type CutRequest, cutSizes, type SizeCuts } from "./cut-sizes.ts";
 export {
   type ChartFigure,
@@ -21,7 +21,6 @@ export { describeSample, type FigureText, type FigureUnit, writeShare } from "./
 export { type GrowthFigure, type GrowthFigureOptions, growthFigure } from "./figure/growth-figure.ts";
 export { coverageIssues } from "./issues.ts";
 export { type OverlapEffect, type OverlapRequest, overlapEffect } from "./overlap-effect.ts";
-export type { Charts } from "./plan-charts.ts";
 export type { Share } from "./share.ts";
 export { type SizeStock, type Stock, type StockRequest, type StockRule, stockFor } from "./stock-for.ts";
 export { type SizePart, type StockShares, stockShares } from "./stock-shares.ts";

@@ -2,9 +2,10 @@ import type { Interval } from "@tapewise/intervals";
 import { createIssue, failure, type Outcome, success } from "@tapewise/outcome";
 import type { JointModel } from "@tapewise/population";
 import { cellsOf } from "./cells.ts";
+import type { Charts } from "./coverage.ts";
 import { coverageIssues } from "./issues.ts";
 import type { Plan } from "./plan.ts";
-import { type Charts, planCharts } from "./plan-charts.ts";
+import { planCharts } from "./plan-charts.ts";
 
 /** People whom the same sizes fit and who would be given the same one of them. */
 export interface MemberType {

@@ -10,11 +10,9 @@ import {
   success,
 } from "@tapewise/outcome";
 import type { JointModel } from "@tapewise/population";
+import type { Charts } from "./coverage.ts";
 import { dimensionOrder, type Plan } from "./plan.ts";
 import { planChart } from "./plan-chart.ts";
-
-/** One chart or a shelf of them. */
-export type Charts = SizeChart | readonly SizeChart[];
 
 /** What charts offer together. Those that cannot be judged are told and left out. */
 export function planCharts(charts: Charts, population: JointModel): Outcome<Plan> {

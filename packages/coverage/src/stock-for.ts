@@ -2,9 +2,9 @@ import { type Outcome, success } from "@tapewise/outcome";
 import type { About, JointModel } from "@tapewise/population";
 import { binomialQuantile } from "./binomial.ts";
 import { chanceOfEnough } from "./chance-of-enough.ts";
+import type { Charts } from "./coverage.ts";
 import { layInRows } from "./lay-in-rows.ts";
 import { memberTypes } from "./member-types.ts";
-import type { Charts } from "./plan-charts.ts";
 import { requireChance, requireCount } from "./require-argument.ts";
 
 /** Whom a stock is for. */

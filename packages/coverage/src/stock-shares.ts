@@ -1,7 +1,7 @@
 import { type Outcome, success } from "@tapewise/outcome";
 import type { About, JointModel } from "@tapewise/population";
+import type { Charts } from "./coverage.ts";
 import { memberTypes } from "./member-types.ts";
-import type { Charts } from "./plan-charts.ts";
 
 /** What part of an order one size should be. */
 export interface SizePart {

@@ -1,8 +1,8 @@
 import { InvalidArgumentError, type Outcome, success } from "@tapewise/outcome";
 import type { JointModel } from "@tapewise/population";
 import { createRandom, type Random } from "@tapewise/statistics";
+import type { Charts } from "./coverage.ts";
 import { type MemberType, memberTypes } from "./member-types.ts";
-import type { Charts } from "./plan-charts.ts";
 import { requireCount } from "./require-argument.ts";
 
 /** A stock that is to be tried out. */

@@ -3,8 +3,9 @@ import type { DimensionId } from "@tapewise/landmarks";
 import { InvalidArgumentError, type Outcome, success } from "@tapewise/outcome";
 import type { JointModel } from "@tapewise/population";
 import { chartCoverage } from "../chart-coverage.ts";
+import type { Charts } from "../coverage.ts";
 import { spoken } from "../plan.ts";
-import { type Charts, planCharts } from "../plan-charts.ts";
+import { planCharts } from "../plan-charts.ts";
 import { isMixture } from "../resample.ts";
 import type { SurveyOptions } from "../survey.ts";
 import {

@@ -16,7 +16,7 @@ export function words(text: string): string {
 }
 
 /** A number with at most two decimals, and no negative zero. */
-export function round(value: number): string {
+function round(value: number): string {
   return String(Math.round(value * 100) / 100 || 0);
 }
 
