@@ -1,11 +1,11 @@
 import type { Interval } from "@tapewise/intervals";
-import { dimensionName } from "@tapewise/landmarks";
 import type { Facts, Issue, IssuePath } from "@tapewise/outcome";
 import type { AuditFinding, ChartTable, NeighbourFinding, Slip } from "./audit-finding.ts";
 import { auditReport } from "./audit-report.ts";
 import { chartIssue } from "./chart-issue.ts";
 import { USUAL_OVERLAP_MM } from "./data.ts";
 import type { ChartDimension, SizeChart } from "./size-chart.ts";
+import { speakDimension } from "./speak-dimension.ts";
 import { tidy } from "./tidy.ts";
 
 /**
@@ -81,7 +81,7 @@ function factsOf(finding: AuditFinding): Facts {
       return {
         size: finding.size,
         dimension: finding.dimension,
-        what: words(finding.dimension),
+        what: speakDimension(finding.dimension),
         ...moreFacts(finding),
       };
   }
@@ -129,11 +129,6 @@ function moreFacts(
 
 function widthFacts({ fromMm, toMm, widthMm }: NeighbourFinding): Facts {
   return { fromMm: tidy(fromMm), toMm: tidy(toMm), widthMm: tidy(widthMm) };
-}
-
-/** What is measured, for the words of an issue. */
-function words(dimension: ChartDimension): string {
-  return dimension === "unstated-hip-girth" ? "hip girth" : dimensionName(dimension);
 }
 
 /** The finite ends as numbers, and the whole as words, because an open end is no number. */

@@ -41,3 +41,4 @@ export {
   swappableParts,
 } from "./size-chart.ts";
 export { sizesInOrder } from "./sizes-in-order.ts";
+export { speakDimension } from "./speak-dimension.ts";

@@ -1,9 +1,15 @@
-import type { ChartDimension, SizeChart, SizeRange, SizeRanges } from "@tapewise/charts";
+import {
+  type ChartDimension,
+  type SizeChart,
+  type SizeRange,
+  type SizeRanges,
+  speakDimension,
+} from "@tapewise/charts";
 import { cleanWord } from "../text/clean.ts";
 import { shorten } from "../text/display-width.ts";
 import { table } from "../text/table.ts";
 import { wrap } from "../text/wrap.ts";
-import { numberIn, spoken } from "./words.ts";
+import { numberIn } from "./words.ts";
 
 interface Sized {
   readonly name: string;
@@ -54,7 +60,7 @@ function sizeTable<T extends Sized>(
 ): string[] {
   const dimensions = [...new Set(sizes.flatMap((size) => Object.keys(size.ranges)))] as ChartDimension[];
   return table(
-    [title, ...dimensions.map(spoken), ...extras.map((extra) => extra.title)],
+    [title, ...dimensions.map(speakDimension), ...extras.map((extra) => extra.title)],
     sizes.map((size) => [
       shorten(cleanWord(size.name), 16),
       ...dimensions.map((dimension) => rangeText(size.ranges[dimension], unit)),

@@ -1,7 +1,8 @@
+import { speakDimension } from "@tapewise/charts";
 import { type SizeCuts, writeShare } from "@tapewise/coverage";
 import { table } from "../text/table.ts";
 import { wrap } from "../text/wrap.ts";
-import { lengthIn, numberIn, spoken } from "./words.ts";
+import { lengthIn, numberIn } from "./words.ts";
 
 /** Where sizes are best cut, and what each further one brings. */
 export function cutLines(cuts: SizeCuts, unit: "cm" | "in"): string[] {
@@ -13,7 +14,7 @@ export function cutLines(cuts: SizeCuts, unit: "cm" | "in"): string[] {
     : `${count} ${sizes} of ${lengthIn(spanMm, unit)}`;
   const aim = goal === "served" ? "to serve as many as possible" : "to be as near to everybody as possible";
   return [
-    ...wrap(`${what} for ${people.label}, cut by ${spoken(dimension)} ${aim}; lengths in ${unit}`),
+    ...wrap(`${what} for ${people.label}, cut by ${speakDimension(dimension)} ${aim}; lengths in ${unit}`),
     ...table(
       ["", isFixed ? "length" : "range", ...(isFixed ? [] : ["serves"]), "nearest for"],
       ranges.map(({ fromMm, toMm, within, nearest }, place) => [

@@ -1,11 +1,11 @@
-import type { ChartDimension, SizeChart, SizeRanges } from "@tapewise/charts";
+import { type ChartDimension, type SizeChart, type SizeRanges, speakDimension } from "@tapewise/charts";
 import { type DimensionBelief, type Recommendation, type SizeFit, writePercent } from "@tapewise/fit";
 import { type Interval, intersect } from "@tapewise/intervals";
 import type { Estimate } from "@tapewise/measurement";
 import { studentTQuantile } from "@tapewise/statistics";
 import { drawRuler, type RulerBody, type RulerSize } from "../picture/draw-ruler.ts";
 import { wrap } from "../text/wrap.ts";
-import { lengthIn, numberIn, spoken } from "./words.ts";
+import { lengthIn, numberIn } from "./words.ts";
 
 /** What the signs of the pictures mean. */
 export const LEGEND =
@@ -35,7 +35,7 @@ function picturesOf(
     const stating = sizes.filter((size) => size.ranges[dimension] !== undefined);
     const bodies = bodiesOf(recommendation, dimension, unit);
     return [
-      `  ${prefix}${spoken(dimension)}`,
+      `  ${prefix}${speakDimension(dimension)}`,
       ...drawRuler({ sizes: stating.map((size) => rulerSize(size, dimension, fits)), bodies, unit }),
       ...meetings(stating, dimension, bodies, unit),
       "",

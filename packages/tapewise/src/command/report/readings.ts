@@ -1,10 +1,11 @@
+import { speakDimension } from "@tapewise/charts";
 import type { Person } from "@tapewise/fit";
 import { type BudgetLine, type Estimate, stateEstimate } from "@tapewise/measurement";
 import type { Issue } from "@tapewise/outcome";
 import { table } from "../text/table.ts";
 import { bullets, wrap } from "../text/wrap.ts";
 import { issueBullets } from "./issue-bullets.ts";
-import { capitalised, spoken } from "./words.ts";
+import { capitalised } from "./words.ts";
 
 export interface ReadingsReport {
   readonly unit: "cm" | "in";
@@ -55,7 +56,7 @@ function budget(estimate: Estimate): string[] {
   const header = ["source", "type", "u (mm)", "df", "share", "averages out", "basis"];
   return [
     "",
-    `  Error budget of the ${spoken(estimate.dimension)}`,
+    `  Error budget of the ${speakDimension(estimate.dimension)}`,
     ...table(header, rows, ["left", "left", "right", "right", "right", "left", "left"]),
   ];
 }

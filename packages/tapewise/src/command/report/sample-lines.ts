@@ -1,7 +1,7 @@
+import { speakDimension } from "@tapewise/charts";
 import { describeSample } from "@tapewise/coverage";
 import type { SurveyedPeople } from "../surveyed-people.ts";
 import { wrap } from "../text/wrap.ts";
-import { spoken } from "./words.ts";
 
 /** Whom figures are of, where they come from, what curve they follow and what they do not hold for. */
 export function sampleLines(people: SurveyedPeople): string[] {
@@ -20,7 +20,7 @@ export function sampleData({ population, survey, lognormal }: SurveyedPeople): {
   readonly caveat: string;
 } {
   const { source, caveat } = population.about;
-  const girths = lognormal.map((girth) => (girth === "mass-kg" ? "body mass" : spoken(girth)));
+  const girths = lognormal.map((girth) => (girth === "mass-kg" ? "body mass" : speakDimension(girth)));
   const model =
     girths.length === 0 ? "joint normal" : `joint normal, with the logarithm of the ${girths.join(" and ")}`;
   return { sample: describeSample(population, survey.people), source, model, caveat };

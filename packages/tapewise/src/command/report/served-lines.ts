@@ -1,9 +1,10 @@
+import { speakDimension } from "@tapewise/charts";
 import { type Coverage, type Outside, type Share, writeShare } from "@tapewise/coverage";
 import { cleanWord } from "../text/clean.ts";
 import { shorten } from "../text/display-width.ts";
 import { table } from "../text/table.ts";
 import { wrap } from "../text/wrap.ts";
-import { numberIn, spoken } from "./words.ts";
+import { numberIn } from "./words.ts";
 
 /** Whom a shelf of charts serves: the sizes and where people are left out are told for each chart by itself. */
 export function shelfLines(title: string, coverage: Coverage): string[] {
@@ -20,7 +21,7 @@ export function servedLines(title: string, coverage: Coverage, unit: "cm" | "in"
   return [
     ...wrap(cleanWord(title)),
     ...wrap(
-      `${sentence(coverage)} Judged by ${coverage.judged.map(spoken).join(" and ")}; lengths in ${unit}.`,
+      `${sentence(coverage)} Judged by ${coverage.judged.map(speakDimension).join(" and ")}; lengths in ${unit}.`,
       INDENT,
     ),
     "",
@@ -90,7 +91,7 @@ function outsideRows(coverage: Coverage, unit: "cm" | "in"): readonly Row[] {
         const found = group.outside[place];
         return (found === undefined ? undefined : of(found)) ?? { share: 0 };
       };
-    const name = coverage.outside.length === 1 ? "" : `${spoken(outside.dimension)} `;
+    const name = coverage.outside.length === 1 ? "" : `${speakDimension(outside.dimension)} `;
     const below: Row = [`  ${name}below the range`, beside((one) => one.below)];
     const above: Row = [`  ${name}above the range`, beside((one) => one.above)];
     return [

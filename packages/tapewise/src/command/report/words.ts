@@ -1,5 +1,3 @@
-import type { ChartDimension } from "@tapewise/charts";
-import { dimensionName } from "@tapewise/landmarks";
 import { formatLength, millimetres } from "@tapewise/units";
 
 /** A length in mm as a bare number of the shown unit: tenths of a centimetre, hundredths of an inch. */
@@ -12,11 +10,6 @@ export function numberIn(mm: number, unit: "cm" | "in"): string {
 /** A length in mm with its unit. */
 export function lengthIn(mm: number, unit: "cm" | "in"): string {
   return `${numberIn(mm, unit)} ${unit}`;
-}
-
-/** A dimension as it is read aloud. */
-export function spoken(dimension: ChartDimension): string {
-  return dimension === "unstated-hip-girth" ? "hip girth, unstated which" : dimensionName(dimension);
 }
 
 /** A text that begins a line. */
