@@ -41,7 +41,9 @@ test.prop([people, packs, fc.infiniteStream(fc.nat())])(
       .map((chart) => ({ chart, key: keys.next().value }))
       .toSorted((a, b) => a.key - b.key)
       .map(({ chart }) => chart);
-    expect(run(person, shuffled)).toEqual(run(person, list));
+    // Only the position that each chart has in the list is another one.
+    const order = ({ ranked }: Comparison) => ranked.map(({ index, ...one }) => one);
+    expect(order(run(person, shuffled))).toEqual(order(run(person, list)));
   },
 );
 
@@ -51,9 +53,10 @@ test.prop([people, packs])(
     const { ranked } = run(person, list);
     expect(ranked.map(({ rank }) => rank)).toEqual(list.map((_, i) => i + 1));
     expect(names({ ranked }).toSorted()).toEqual(list.map(({ chart }) => chart).toSorted());
-    for (const { recommendation } of ranked) {
-      const chart = list.find((one) => one.chart === recommendation.chart);
+    for (const { index, recommendation } of ranked) {
+      const chart = list[index];
       if (chart === undefined) throw new Error("a chart that nobody gave");
+      expect(chart.chart).toBe(recommendation.chart);
       expect(recommendation).toEqual(answer(person, chart));
     }
   },
@@ -100,7 +103,10 @@ test.prop([people, packs])(
   (person, list) => {
     const [first, ...others] = list;
     if (first === undefined || others.length === 0) return;
-    const { cut, firstPack, ...plain } = person;
+    // What makes one of two close packs go first may depend on a third: the cut, the harness, the readings.
+    const plain: Person = {
+      estimates: person.estimates.filter(({ dimension }) => dimension === "torso-length"),
+    };
     const all = names(run(plain, list)).filter((name) => name !== first.chart);
     expect(all).toEqual(names(run(plain, others)));
   },

@@ -20,10 +20,12 @@ import { writeReason } from "./write-reason.ts";
 /**
  * Holds one person against many charts and ranks the packs, the best first.
  *
- * The likelier fit stands first; where hip belts are sized apart, the belt counts in. Packs that fit and
- * are within the policy's `tieLoss` of the best that is left are close: among them the person's own cut
- * goes first, then, for a first pack, an adjustable harness (common practice). The order of the charts does
- * not matter.
+ * Packs that fit stand before those that do not, the likelier fit first; where hip belts are sized apart, the
+ * belt counts in. Of both, where a length of the back was read, those that were judged by one stand before
+ * those that were not: a probability that leaves the harness out promises less. Packs that fit and are
+ * within the policy's `tieLoss` of the best that is left are close: among them goes first what was judged
+ * by more of the readings, then the person's own cut, then a cut for all or none that is stated, and then, for
+ * a first pack, an adjustable harness (common practice). The order of the charts does not matter.
  *
  * A chart that cannot be judged is left out of the ranking and reported with its position. Codes: those
  * of {@link recommend}, and `no-charts`.
@@ -58,7 +60,7 @@ export function compare(
   const entries: Entry[] = [];
   charts.forEach((chart, index) => {
     const answer = answerInquiry(inquiry.value, chart);
-    if (answer.ok) entries.push(enter(chart, answer.value, person));
+    if (answer.ok) entries.push(enter(chart, index, answer.value, inquiry.value));
     else unjudged.push(...answer.issues.map((issue) => relocateIssue(issue, ["charts", index])));
   });
   if (entries.length === 0 && hasIssues(unjudged)) return failure(unjudged);
@@ -66,7 +68,7 @@ export function compare(
   const order = rankEntries(entries, policy);
   const ranked = order.map((entry, index): RankedChart => {
     const next = order[index + 1];
-    const base = { rank: index + 1, recommendation: entry.recommendation };
+    const base = { rank: index + 1, index: entry.index, recommendation: entry.recommendation };
     if (next === undefined) return base;
     return { ...base, beforeNext: writeReason(comparisonTexts, whyBeforeNext(entry, next, policy), unit) };
   });

@@ -6,6 +6,8 @@ import type { Recommendation } from "./recommendation.ts";
 export interface RankedChart {
   /** 1 is the best. */
   readonly rank: number;
+  /** The position of its chart in the list that was given, from 0 on. */
+  readonly index: number;
   readonly recommendation: Recommendation;
   /** Why it stands before the next one; absent for the last. */
   readonly beforeNext?: Reason<ComparisonCode>;

@@ -1,10 +1,15 @@
+import type { DimensionId } from "@tapewise/landmarks";
 import type { Choice } from "./choice.ts";
+import { explainOtherGirth } from "./explain-other-girth.ts";
 import type { Inquiry } from "./inquiry.ts";
+import type { Person } from "./person.ts";
+import { rankCut } from "./rank-cut.ts";
 import type { PlainReason } from "./reason.ts";
 
 /** What the chart, or what was read, leaves open about a choice. */
-export function explainChart(choice: Choice, { person }: Inquiry): readonly PlainReason[] {
-  const { known, charted } = choice;
+export function explainChart(choice: Choice, inquiry: Inquiry): readonly PlainReason[] {
+  const { known, charted, chart } = choice;
+  const { person } = inquiry;
   const reasons: PlainReason[] = [...explainSize(choice)];
   for (const { charted: dimension, belief } of known) {
     if (dimension === "unstated-hip-girth") {
@@ -15,15 +20,33 @@ export function explainChart(choice: Choice, { person }: Inquiry): readonly Plai
       reasons.push({ code: "dimension-from-prior", facts: { dimension: belief.dimension, label } });
     }
   }
+  reasons.push(...explainOtherGirth(choice, inquiry));
   for (const dimension of charted) {
     if (!known.some((one) => one.charted === dimension)) {
       reasons.push({ code: "dimension-not-read", facts: { dimension } });
     }
   }
+  for (const { dimension } of person.estimates) {
+    if (isUncharted(dimension, choice, person))
+      reasons.push({ code: "dimension-not-charted", facts: { dimension } });
+  }
+  if (rankCut(person.cut, chart.cut) === 0) {
+    reasons.push({ code: "cut-differs", facts: { cut: String(chart.cut), own: String(person.cut) } });
+  }
   if (person.prior !== undefined && known.some(({ belief }) => belief.from === "readings-and-prior")) {
     reasons.push({ code: "prior-used", facts: { label: person.prior.label } });
   }
   return reasons;
+}
+
+/**
+ * Whether a dimension that was read is none that the chart states. A stature beside a prior is what the prior was
+ * made for, and of the two girths that "hip" may mean each has its say elsewhere.
+ */
+function isUncharted(dimension: DimensionId, { charted }: Choice, { prior }: Person): boolean {
+  if (charted.includes(dimension) || (dimension === "stature" && prior !== undefined)) return false;
+  const isHip = dimension === "hip-belt-girth" || dimension === "hip-girth";
+  return !(isHip && charted.includes("unstated-hip-girth"));
 }
 
 /** What the chart leaves open about the picked size. */

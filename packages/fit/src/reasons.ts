@@ -29,6 +29,13 @@ export const reasonTexts = {
   "dimension-not-stated":
     "For {size} the chart says nothing of the {dimension}; it was taken to suit everybody there.",
   "girth-not-stated": "The chart says “hip” and not which girth; it was judged by the {dimension}.",
+  "other-girth-picks":
+    "By the {otherDimension} it would be {other} and not {size}: ask the maker which girth “hip” means.",
+  "other-girth-unlikely":
+    "By the {otherDimension} {size} would fit with {otherProbability}: ask the maker which girth “hip” means.",
+  "cut-differs":
+    "This pack is cut for {cut} and not for {own}: the harness may sit badly even where the lengths fit.",
+  "dimension-not-charted": "The chart says nothing of the {dimension}, so that was not judged.",
   "dimension-not-read": "The chart also states the {dimension}, which was not read.",
   "dimension-from-prior": "The {dimension} was not read; what is known of {label} stood in for it.",
   "prior-used": "The readings were weighed with what is known beforehand of {label}.",
