@@ -18,12 +18,14 @@ const FORBIDDEN: readonly (readonly [what: string, pattern: RegExp])[] = [
 ];
 
 /** Folders and files that tools make and git ignores. */
-const MADE_BY_TOOLS = /^(?:\.git|node_modules|dist|coverage|\.astro|.*\.tsbuildinfo|.*\.tgz)$/;
+const MADE_BY_TOOLS = /^(?:\.git|node_modules|dist|\.astro|.*\.tsbuildinfo|.*\.tgz)$/;
+/** The report of a coverage run; packages/coverage is a package of ours. */
+const REPORT = "coverage";
 
 /** Every file of the project that holds text, by its path from the root. */
 function listTexts(folder: string): readonly { readonly path: string; readonly text: string }[] {
   return readdirSync(join(root, folder), { withFileTypes: true })
-    .filter((entry) => !MADE_BY_TOOLS.test(entry.name))
+    .filter(({ name }) => !MADE_BY_TOOLS.test(name) && !(folder === "" && name === REPORT))
     .flatMap((entry) => {
       const path = folder === "" ? entry.name : `${folder}/${entry.name}`;
       if (entry.isDirectory()) return listTexts(path);
