@@ -55,6 +55,14 @@ test("paths and facts name size and dimension, and received shows the chart's ow
   });
 });
 
+test("a size inside another is so in one dimension, which says nothing of the others", () => {
+  const { chart } = read("size,torso (cm),hip belt (cm)\nXS,36-40,72-80\nS,39-44,70-84");
+  const issue = auditChart(chart).find(({ code }) => code === "chart-size-inside");
+  expect(issue?.message).toBe(
+    "XS lies wholly inside S in hip-belt girth: by hip-belt girth alone nobody fits XS only",
+  );
+});
+
 test("a slip of the pen is explained", () => {
   const issue = auditChart(read("size,torso (cm)\nM,15-17").chart)[0];
   expect(issue?.message).toBe(

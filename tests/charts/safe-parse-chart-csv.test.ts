@@ -101,6 +101,19 @@ describe("headers", () => {
     expect(codes(issues)).toEqual(["chart-column-unit-unknown", "chart-column-unit-unknown"]);
   });
 
+  test("a bracket that is no unit above cells without one is told once, and the column left out", () => {
+    const { chart, issues } = read("size,torso-length (furlong),hip belt (cm)\nS,38-43,70-80\nM,42-47,80-90");
+    expect(places(issues)).toEqual(["chart-column-unit-unread 1:6"]);
+    expect(issues[0]?.message).toContain("“furlong” is no unit that is read");
+    expect(Object.keys(chart.sizes[0]?.ranges ?? {})).toEqual(["hip-belt-girth"]);
+  });
+
+  test("a bracket is a mere remark where cells name their units", () => {
+    const { chart, issues } = read("size,hip girth (all round)\nS,80-90 cm\nM,88-98\nL,95-105 cm");
+    expect(bounds(chart, "hip-girth")).toEqual({ S: [800, 900], L: [950, 1050] });
+    expect(codes(issues)).toEqual(["length-no-unit", "length-no-unit"]);
+  });
+
   test("without a unit in the header, cells must have their own", () => {
     const { chart, issues } = read("size,torso\nS,38-43 cm\nM,17-19 in\nL,48-53");
     expect(bounds(chart)).toEqual({ S: [380, 430], M: [431.8, 482.6] });
@@ -231,6 +244,12 @@ describe("sizes", () => {
     const { chart, issues } = read("size,torso (cm)\n,38-43\nM,43-48");
     expect(bounds(chart)).toEqual({ M: [430, 480] });
     expect(places(issues)).toEqual(["chart-size-unnamed 2:1"]);
+  });
+
+  test.each(["\u200B", "\u2060\u200D", "\uFEFF", "\u2800"])("named invisibly (%j) have no name", (name) => {
+    const { chart, issues } = read(`size,torso (cm)\nM,43-48\n${name},38-43`);
+    expect(bounds(chart)).toEqual({ M: [430, 480] });
+    expect(places(issues)).toEqual(["chart-size-unnamed 3:1"]);
   });
 
   test.each([

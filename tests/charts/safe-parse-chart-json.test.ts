@@ -87,6 +87,8 @@ describe("a part that cannot be read", () => {
     [{ covers: [1] }, "chart-value-kind", "sizes[0].covers[0]"],
     [{ size: 5 }, "chart-value-kind", "sizes[0].size"],
     [{ size: "" }, "chart-size-unnamed", "sizes[0]"],
+    [{ size: "\u200B" }, "chart-size-unnamed", "sizes[0]"],
+    [{ size: "\u200B" }, "chart-text-blank", "sizes[0].size"],
     [{ size: "x".repeat(201) }, "chart-text-too-long", "sizes[0].size"],
   ])("%j", (size, code, path) => {
     const text = json({
@@ -106,6 +108,15 @@ describe("a part that cannot be read", () => {
         .slice(1),
     ).toBe(path);
     expect(found?.place?.line).toBe(1);
+  });
+
+  test("a reversed range is shown with its ends, also beside a nominal length", () => {
+    const { issues } = safeParseChartJson(
+      oneSize({ "torso-length": { from: "43 cm", to: "38 cm", nominal: "60 cm" } }),
+    );
+    expect(issues.find(({ code }) => code === "chart-range-reversed")?.message).toBe(
+      "the range 43 cm to 38 cm begins above its end",
+    );
   });
 
   test("half of a range does not pass for an open end", () => {

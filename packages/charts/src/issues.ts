@@ -142,6 +142,11 @@ const catalogue = {
     message: "the column {received} has a unit that does not suit {dimension}, and was left out",
     expected: "a unit such as {units}",
   },
+  "chart-column-unit-unread": {
+    severity: "error",
+    message: "“{unit}” is no unit that is read, and no cell names one: the column {received} was left out",
+    expected: "a unit such as {units} in the header",
+  },
   "chart-row-ragged": {
     severity: "error",
     message: "this line has {cells} of {columns} cells; {kept}",
@@ -228,7 +233,7 @@ const catalogue = {
   },
   "chart-size-inside": {
     severity: "warning",
-    message: "{size} lies wholly inside {other} in {what}: nobody fits {size} only",
+    message: "{size} lies wholly inside {other} in {what}: by {what} alone nobody fits {size} only",
     expected: "sizes that each fit somebody whom the others do not",
   },
   "chart-ranges-equal": {

@@ -61,13 +61,13 @@ export function filledText(
   { path, issues }: Reading,
   place: Place | undefined,
 ): string | undefined {
-  if (text.trim() === "") {
+  if (isInvisible(text)) {
     issues.push(chartIssue("chart-text-blank", { path, place, received: text, facts: { what } }));
   }
   return shortText(text, what, { path, issues }, place);
 }
 
-/** A text without space at its ends; nothing when it is empty, and with an issue when it is endless. */
+/** A text without space at its ends; nothing when nothing of it shows, and with an issue when it is endless. */
 export function shortText(
   text: string,
   what: string,
@@ -80,7 +80,12 @@ export function shortText(
     return undefined;
   }
   const trimmed = text.replace(/\s+/g, " ").trim();
-  return trimmed === "" ? undefined : trimmed;
+  return isInvisible(trimmed) ? undefined : trimmed;
+}
+
+/** Whether nothing of a text shows: space, characters that Unicode has drawn as nothing, and the blank of Braille. */
+function isInvisible(text: string): boolean {
+  return !/[^\s\p{Default_Ignorable_Code_Point}\u2800]/u.test(text);
 }
 
 /** A finite number above zero of a part. */

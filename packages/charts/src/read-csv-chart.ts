@@ -11,6 +11,7 @@ import { readCsvRow } from "./read-csv-row.ts";
 import { readHeader } from "./read-header.ts";
 import { readRemarks } from "./read-remarks.ts";
 import { placeOf } from "./text-lines.ts";
+import { withoutUnitlessColumns } from "./unitless-columns.ts";
 
 /** Reads the CSV form of a chart. What cannot be read is reported and left out. */
 export function readCsvChart(text: string, file: string | undefined): DraftChart {
@@ -52,8 +53,9 @@ function readTable(
     return [];
   }
   const headers = withoutEmptyColumns(table);
-  const columns = readCsvColumns(headers, kind === "belts", issues, file);
-  if (columns === undefined) return [];
+  const read = readCsvColumns(headers, kind === "belts", issues, file);
+  if (read === undefined) return [];
+  const columns = withoutUnitlessColumns(read, table, issues, file);
   const width = headers.length;
   const sizes = rows.map((cells, position) =>
     readCsvRow(cells, { columns, width, path: [kind, position], issues, file }),

@@ -58,7 +58,7 @@ function readEnds(
   }
   const stated = describe(from, to, nominal);
   if (from !== undefined && to !== undefined && from.mm > to.mm) {
-    issues.push(chartIssue("chart-range-reversed", { ...about, received: stated }));
+    issues.push(chartIssue("chart-range-reversed", { ...about, received: describe(from, to, undefined) }));
     return undefined;
   }
   const outside =
