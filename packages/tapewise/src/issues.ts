@@ -16,6 +16,16 @@ const catalogue = {
     message: "“{field}” is no field of a person and was not used",
     expected: "one of {fields}",
   },
+  "person-field-repeated": {
+    severity: "error",
+    message: "“{field}” stands here more than once, and only the last one would count",
+    expected: "every field once",
+  },
+  "person-field-missing": {
+    severity: "error",
+    message: "“{field}” is missing",
+    expected: "{wanted}",
+  },
   "person-field-invalid": {
     severity: "error",
     message: "{received} is not right for “{field}”",
@@ -45,6 +55,23 @@ const catalogue = {
     severity: "warning",
     message: "what is known of people beforehand was not used, because no cut is given",
     expected: "the cut, women or men, whose survey figures come nearest",
+  },
+  "person-rule-unusable": {
+    severity: "error",
+    message: "nobody can measure with a rule of {received}",
+    expected: "{wanted}, with its unit",
+  },
+  "person-statures-differ": {
+    severity: "warning",
+    message:
+      "the stature is given as {received} and read as {readMm} mm: the survey figures go by the first, charts by the second",
+    expected: "statures at most {limitMm} mm apart",
+  },
+  "person-stature-not-surveyed": {
+    severity: "warning",
+    message:
+      "nobody among the surveyed {label} had a stature of {received}, so that their figures {use}; for a growing child, let a professional fitter choose",
+    expected: "a stature from {fromMm} to {toMm} mm where survey figures are to count",
   },
   "person-stature-implausible": {
     severity: "warning",
@@ -95,6 +122,11 @@ const catalogue = {
     severity: "error",
     message: "{received} is empty",
     expected: "a file with something in it",
+  },
+  "file-utf16": {
+    severity: "error",
+    message: "{received} is saved as UTF-16",
+    expected: "the same file saved as UTF-8; in a spreadsheet, save as “CSV UTF-8”",
   },
   "file-binary": {
     severity: "error",

@@ -31,7 +31,15 @@ describe("chooseLine", () => {
     },
   );
 
-  test("the last of two equal names counts, as everywhere in JSON", () => {
-    expect(chooseLine('{"id":1,"id":2,"readings":{}}', [chart]).id).toBe(2);
+  test("a field that is repeated is an error with its path, beside everything else", () => {
+    const text = '{"id":7,"mood":"good","readings":{"torso-length":["44 cm"],"torso-length":["48 cm"]}}';
+    const answer = chooseLine(text, [chart]);
+    expect(answer).not.toHaveProperty("choices");
+    expect(answer.id).toBe(7);
+    expect(answer.issues?.map(({ code, severity, path }) => [code, severity, path])).toEqual([
+      ["person-field-repeated", "error", ["readings", "torso-length"]],
+      ["person-field-unknown", "warning", ["mood"]],
+      ["reading-alone", "warning", ["readings", "torso-length"]],
+    ]);
   });
 });

@@ -1,6 +1,7 @@
 import { type SizeChart, safeParseChart } from "@tapewise/charts";
 import { unwrap } from "@tapewise/outcome";
 import { type ChoiceLine, choosePerson, type IssueLine } from "tapewise/batch";
+import { batchLineSchema } from "tapewise/schema";
 import { describe, expect, test } from "vitest";
 
 const chartOf = (text: string, chart: string): SizeChart => unwrap(safeParseChart(text, { chart }));
@@ -103,9 +104,31 @@ describe("choosePerson", () => {
   test("judges the charts that can be judged, and says which cannot", () => {
     const answer = choice({ readings: { "torso-length": ["44 cm", "45 cm"] } }, [belts, plain]);
     expect(answer.choices.map(({ chart }) => chart)).toEqual(["Plain"]);
-    expect(answer.issues?.map(({ code, path }) => [code, path])).toEqual([
-      ["chart-not-judged", ["readings"]],
+    expect(answer.issues?.map(({ code, severity, path }) => [code, severity, path])).toEqual([
+      ["chart-not-judged", "warning", ["readings"]],
     ]);
+  });
+
+  test("tells the hip belt where belts are sized separately", () => {
+    const egg = chartOf(
+      JSON.stringify({
+        chart: "Egg",
+        sizes: [{ size: "M", "torso-length": "42-48 cm" }],
+        belts: [
+          { belt: "1", "hip-belt-girth": "70-88 cm" },
+          { belt: "2", "hip-belt-girth": "88-102 cm" },
+        ],
+      }),
+      "Egg",
+    );
+    const readings = { "torso-length": ["45 cm"], "hip-belt-girth": ["88.6 cm"] };
+    const [only] = choice({ error: known, readings }, [egg]).choices;
+    expect(only?.belt?.pick).toBe("2");
+    // The girth is N(886, 6²): Φ((886 − 880) / 6) = Φ(1) = 0.841344746 (printed: Abramowitz and Stegun 1964, Table 26.1)
+    expect(only?.belt?.probability).toBeCloseTo(0.841344746, 8);
+    expect(only?.belt?.sizes.map(({ size }) => size)).toEqual(["1", "2"]);
+    expect(only?.belt?.sizes[0]?.probability).toBeCloseTo(0.158655254, 8);
+    expect(batchLineSchema.safeParse(choice({ error: known, readings }, [egg])).success).toBe(true);
   });
 
   test("has no choice where no chart can be judged", () => {

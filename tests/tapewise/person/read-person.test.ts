@@ -112,6 +112,66 @@ describe("safeReadPerson", () => {
     });
   });
 
+  describe("a stature that nobody surveyed had", () => {
+    // Surveyed statures: women 1435 to 1827 mm, men 1491 to 1980 mm (ANSUR II, Gordon et al. 2014; recomputed).
+    test.each([
+      ["women", "143.4 cm"],
+      ["women", "182.8 cm"],
+      ["men", "149 cm"],
+    ] as const)("of %s, %s: nothing is concluded from it unasked", (cut, stature) => {
+      const outcome = safeReadPerson(line({ cut, stature }));
+      expect(outcome.ok && outcome.value.prior).toBeUndefined();
+      expect(outcome.issues).toMatchObject([
+        { code: "person-stature-not-surveyed", severity: "warning", path: ["stature"], received: stature },
+      ]);
+      expect(outcome.issues[0]?.message).toMatch(/were not used.*growing child.*professional fitter/);
+    });
+
+    test("is used where the figures are asked for, with the same caution", () => {
+      const outcome = safeReadPerson(line({ cut: "women", stature: "143.4 cm" }), { prior: "reference" });
+      expect(outcome.ok && outcome.value.prior).toEqual(
+        referencePrior({ cut: "women", statureMm: millimetres(1434) }),
+      );
+      expect(outcome.issues[0]?.message).toMatch(/say little here.*growing child.*professional fitter/);
+    });
+
+    test("counts from the shortest and to the tallest", () => {
+      for (const stature of ["143.5 cm", "182.7 cm"]) {
+        const outcome = safeReadPerson(line({ cut: "women", stature }));
+        expect(outcome.ok && outcome.value.prior !== undefined && outcome.issues).toEqual([]);
+      }
+    });
+
+    test("says where a stature was read", () => {
+      const readings = { "torso-length": ["35 cm", "36 cm"], stature: ["120 cm", "120.4 cm"] };
+      const { issues } = safeReadPerson({ cut: "women", readings });
+      expect(issues).toMatchObject([{ path: ["readings", "stature"], received: "1202 mm" }]);
+    });
+  });
+
+  test("two statures that contradict each other are a warning from 3 cm on", () => {
+    const codesOf = (stature: string) =>
+      codes(
+        safeReadPerson(
+          line({ stature, readings: { "torso-length": ["43 cm", "45 cm"], stature: ["180 cm", "180 cm"] } }),
+        ).issues,
+      );
+    expect(codesOf("177 cm")).toEqual([]);
+    expect(codesOf("176.9 cm")).toEqual(["person-statures-differ"]);
+    expect(codesOf("183.1 cm")).toEqual(["person-statures-differ"]);
+  });
+
+  test("a rule that is too short is one issue, whatever it was used for", () => {
+    const { issues } = safeReadPerson({
+      tool: "short-rule",
+      ruleLength: "0.5 cm",
+      readings: { "torso-length": ["43 cm", "45 cm"], "hip-girth": ["95 cm", "96 cm"] },
+    });
+    expect(issues).toMatchObject([
+      { code: "person-rule-unusable", severity: "error", path: ["ruleLength"], received: "0.5 cm" },
+    ]);
+  });
+
   test("makes an estimate of a stated stature only where a chart sizes by it", () => {
     const dimensions = (...args: Parameters<typeof safeReadPerson>) => {
       const outcome = safeReadPerson(...args);

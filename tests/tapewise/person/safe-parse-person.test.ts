@@ -74,7 +74,6 @@ describe("safeParsePerson", () => {
     [{ firstPack: "yes", readings }, ["firstPack"]],
     [{ build: "broad-shoulders", readings }, ["build"]],
     [{ error: { biasMm: -1, repeatMm: 0, resolutionMm: 0 }, readings }, ["error", "biasMm"]],
-    [{ error: { biasMm: 1, repeatMm: 0 }, readings }, ["error", "resolutionMm"]],
     [{ readings: [] }, ["readings"]],
     [{ readings: "43 cm" }, ["readings"]],
     [{ readings: { "torso-length": "43 cm" } }, ["readings", "torso-length"]],
@@ -101,6 +100,21 @@ describe("safeParsePerson", () => {
     expect(issue?.code).toBe("person-dimension-unknown");
     expect(issue?.path).toEqual(["readings", name]);
     expect(issue?.facts.hint).toBe(hint);
+  });
+
+  test("a part that is not there is called missing", () => {
+    const [issue] = safeParsePerson({ error: { biasMm: 1, repeatMm: 0 }, readings }).issues;
+    expect(issue).toMatchObject({ code: "person-field-missing", path: ["error", "resolutionMm"] });
+    expect(issue?.message).toBe("“error.resolutionMm” is missing");
+  });
+
+  test("an id that a number cannot hold is refused, with the way out", () => {
+    // 2^53 + 2: the next whole number that JSON.parse gives back, but not the only one that it gives it for.
+    const [issue] = safeParsePerson(
+      JSON.parse('{"id":9007199254740994,"readings":{"torso-length":["43 cm"]}}'),
+    ).issues;
+    expect(issue).toMatchObject({ code: "person-field-invalid", path: ["id"] });
+    expect(issue?.expected).toContain("in quotation marks");
   });
 
   test("ten thousand readings of a dimension are refused before they are read", () => {

@@ -17,14 +17,24 @@ export interface SizeSummary {
   readonly expectedMisfitMm: number;
 }
 
+/** The answer for hip belts that are sized separately. */
+export interface BeltSummary {
+  readonly pick: string;
+  /** Probability that the picked belt fits. */
+  readonly probability: number;
+  readonly sizes: readonly SizeSummary[];
+}
+
 /** The answer for one chart. */
 export interface ChoiceSummary {
   readonly chart: string;
   readonly verdict: Verdict;
   readonly pick: string;
-  /** Probability that the picked size fits. */
+  /** Probability that the picked size fits; a hip belt that is sized separately has its own. */
   readonly probability: number;
   readonly sizes: readonly SizeSummary[];
+  /** Absent where the belt comes with the size, or nothing was read that it goes by. */
+  readonly belt?: BeltSummary;
   readonly reasons: readonly ReasonCode[];
 }
 
@@ -40,9 +50,9 @@ export interface ChoiceLine {
   /** As it came in; `null` where none was given. */
   readonly id: string | number | null;
   readonly estimates: Readonly<Partial<Record<DimensionId, EstimateSummary>>>;
-  /** One for each chart, in the order of the charts. */
+  /** One for each chart that could be judged, in the order of the charts. */
   readonly choices: readonly ChoiceSummary[];
-  /** Questions about the readings; absent where there are none. */
+  /** Questions about the readings, and charts that could not be judged; absent where there are none. */
   readonly issues?: readonly IssueSummary[];
 }
 

@@ -1,9 +1,11 @@
 import type { SizeChart } from "@tapewise/charts";
 import { createIssue } from "@tapewise/outcome";
 import { tapewiseIssues } from "../issues.ts";
+import { parsePersonJson } from "../person/parse-person-json.ts";
 import type { BatchLine } from "./choice-line.ts";
 import { type ChooseOptions, choosePerson } from "./choose-person.ts";
 import { issueLine } from "./issue-line.ts";
+import { summariseIssue } from "./summarise-issue.ts";
 
 /** How lines are answered. */
 export interface ChooseLineOptions extends ChooseOptions {
@@ -14,7 +16,8 @@ export interface ChooseLineOptions extends ChooseOptions {
 /**
  * Answers one line of the batch contract: the person in it, held against every chart.
  *
- * Whatever the text is, the answer is one object: see {@link choosePerson}. Adds the code `batch-line-not-json`.
+ * Whatever the text is, the answer is one object: see {@link choosePerson}. Adds the codes
+ * `batch-line-not-json` and `person-field-repeated`.
  *
  * @example
  * ```ts
@@ -29,12 +32,12 @@ export function chooseLine(
   charts: readonly SizeChart[],
   options: ChooseLineOptions = {},
 ): BatchLine {
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch {
+  const parsed = parsePersonJson(text);
+  if (parsed === undefined) {
     const facts = { line: options.line ?? 1 };
     return issueLine(null, [createIssue(tapewiseIssues, "batch-line-not-json", { received: text, facts })]);
   }
-  return choosePerson(value, charts, options);
+  const answer = choosePerson(parsed.value, charts, options);
+  if (parsed.repeats.length === 0) return answer;
+  return { id: answer.id, issues: [...parsed.repeats.map(summariseIssue), ...(answer.issues ?? [])] };
 }

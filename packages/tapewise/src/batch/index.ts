@@ -1,9 +1,11 @@
+export type { PriorChoice } from "../person/choose-prior.ts";
 export type { PersonCut, PersonLine } from "../person/person-line.ts";
-export { type PriorChoice, type ReadPersonOptions, safeReadPerson } from "../person/read-person.ts";
+export { type ReadPersonOptions, safeReadPerson } from "../person/read-person.ts";
 export { safeParsePerson } from "../person/safe-parse-person.ts";
 export { answerRawLine, LONGEST_LINE } from "./answer-raw-line.ts";
 export type {
   BatchLine,
+  BeltSummary,
   ChoiceLine,
   ChoiceSummary,
   EstimateSummary,

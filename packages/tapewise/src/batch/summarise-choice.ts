@@ -1,6 +1,6 @@
-import type { Person, Recommendation } from "@tapewise/fit";
+import type { Person, Recommendation, SizeFit } from "@tapewise/fit";
 import type { Issue } from "@tapewise/outcome";
-import type { ChoiceLine, ChoiceSummary } from "./choice-line.ts";
+import type { ChoiceLine, ChoiceSummary, SizeSummary } from "./choice-line.ts";
 import { summariseIssue } from "./summarise-issue.ts";
 
 /** What a person and their recommendations come to on one line. */
@@ -24,18 +24,31 @@ export function summariseChoice(
 }
 
 function summariseRecommendation(recommendation: Recommendation): ChoiceSummary {
-  const { chart, verdict, pick, probability, sizes, reasons } = recommendation;
+  const { chart, verdict, pick, probability, sizes, belt, reasons } = recommendation;
   return {
     chart,
     verdict,
     pick,
     probability: rounded(probability, 9),
-    sizes: sizes.map((size) => ({
-      size: size.size,
-      probability: rounded(size.probability, 9),
-      expectedMisfitMm: rounded(size.expectedMisfitMm, 6),
-    })),
+    sizes: sizes.map(summariseSize),
+    ...(belt === undefined
+      ? {}
+      : {
+          belt: {
+            pick: belt.pick,
+            probability: rounded(belt.probability, 9),
+            sizes: belt.sizes.map(summariseSize),
+          },
+        }),
     reasons: reasons.map((reason) => reason.code),
+  };
+}
+
+function summariseSize({ size, probability, expectedMisfitMm }: SizeFit): SizeSummary {
+  return {
+    size,
+    probability: rounded(probability, 9),
+    expectedMisfitMm: rounded(expectedMisfitMm, 6),
   };
 }
 

@@ -18,7 +18,7 @@ const LARGEST_FILE = 4_000_000;
  * The text of a file, without a byte order mark.
  *
  * Codes: `file-missing`, `file-is-directory`, `file-unreadable`, `file-too-large`, `file-empty`,
- * `file-binary`, `file-not-utf8`.
+ * `file-utf16`, `file-binary`, `file-not-utf8`.
  */
 export async function readTextFile(path: string): Promise<Outcome<string>> {
   const about = { received: path };
@@ -70,6 +70,7 @@ async function readTextStream(stream: AsyncIterable<Uint8Array>, name: string): 
   }
   const bytes = Buffer.concat(chunks);
   if (bytes.length === 0) return fail("file-empty", about);
+  if (isUtf16(bytes)) return fail("file-utf16", about);
   const offset = bytes.indexOf(0);
   if (offset !== -1) return fail("file-binary", { ...about, facts: { offset } });
   try {
@@ -77,6 +78,18 @@ async function readTextStream(stream: AsyncIterable<Uint8Array>, name: string): 
   } catch {
     return fail("file-not-utf8", about);
   }
+}
+
+/** Whether bytes begin with the mark of UTF-16, or as Latin text does in it: with every second byte zero. */
+function isUtf16(bytes: Uint8Array): boolean {
+  const [first = 0, second = 0] = bytes;
+  if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff)) return true;
+  const beginning = bytes.subarray(0, 200);
+  const zeros = (parity: number): number =>
+    beginning.reduce((count, byte, at) => (byte === 0 && at % 2 === parity ? count + 1 : count), 0);
+  const [even, odd] = [zeros(0), zeros(1)];
+  // Most and not all: a name may hold a letter from further away.
+  return Math.min(even, odd) === 0 && Math.max(even, odd) > beginning.length * 0.4;
 }
 
 /** Writes a text file anew. Code: `file-unwritable`. */

@@ -29,7 +29,7 @@ export interface LoadedCharts {
   readonly status: ExitStatus;
 }
 
-/** Reads chart files in order. A chart that does not name itself is called as its file. */
+/** Reads chart files in order. A chart that does not name itself is named after its file. */
 export async function loadCharts(paths: readonly string[]): Promise<LoadedCharts> {
   const files: ChartFile[] = [];
   const loaded: LoadedChart[] = [];

@@ -1,10 +1,9 @@
 import { type DimensionId, dimensionIds } from "@tapewise/landmarks";
+import { personFields } from "../schema/person-schema.ts";
 import { joinReadings } from "./join-readings.ts";
 
 /** The options of `choose` that describe the person, by commander's names for them. */
 export type PersonOptions = Readonly<Record<string, unknown>>;
-
-const FIELDS = ["cut", "stature", "measuredBy", "tool", "ruleLength", "unit", "build", "firstPack"] as const;
 
 /** The dimensions that have an option of their own for their readings. The stature is a field of the person. */
 export const readDimensions: readonly DimensionId[] = dimensionIds.filter((id) => id !== "stature");
@@ -17,7 +16,7 @@ export function personFromOptions(options: PersonOptions, file: unknown): unknow
     if (Array.isArray(words)) readings[dimension] = joinReadings(words.map(String));
   }
   const said: Record<string, unknown> = {};
-  for (const field of FIELDS) {
+  for (const field of personFields) {
     if (options[field] !== undefined) said[field] = options[field];
   }
   if (options.afresh !== undefined) said.landmarksFoundAfresh = options.afresh;
@@ -29,9 +28,12 @@ export function personFromOptions(options: PersonOptions, file: unknown): unknow
   };
 }
 
-/** Whether the command line alone holds any reading. */
+/** Whether the command line alone holds any reading, the stature included. */
 export function hasReadings(options: PersonOptions): boolean {
-  return readDimensions.some((dimension) => options[camelCase(dimension)] !== undefined);
+  return (
+    options.stature !== undefined ||
+    readDimensions.some((dimension) => options[camelCase(dimension)] !== undefined)
+  );
 }
 
 function camelCase(name: string): string {

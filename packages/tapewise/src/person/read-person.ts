@@ -1,10 +1,9 @@
 import type { Person } from "@tapewise/fit";
-import { contains } from "@tapewise/intervals";
-import { dimensionIds, plausibleLimits } from "@tapewise/landmarks";
+import { dimensionIds } from "@tapewise/landmarks";
 import {
+  assumeConditions,
   type Conditions,
   type Estimate,
-  type Prior,
   safeEstimate,
   safeReadReadings,
 } from "@tapewise/measurement";
@@ -12,24 +11,16 @@ import {
   createIssue,
   failure,
   hasIssues,
+  InvalidArgumentError,
   type Issue,
   type IssuePath,
   type Outcome,
   success,
 } from "@tapewise/outcome";
-import { referencePrior } from "@tapewise/population";
-import { type LengthReading, safeParseLength } from "@tapewise/units";
+import { type LengthReading, type Millimetres, safeParseLength } from "@tapewise/units";
 import { tapewiseIssues } from "../issues.ts";
+import { choosePrior, type PriorChoice } from "./choose-prior.ts";
 import type { PersonLine } from "./person-line.ts";
-
-/**
- * What is taken to be known of people beforehand.
- *
- * - `automatic`: the reference figures where both the cut and the stature are given, else nothing.
- * - `reference`: the reference figures of the cut, with the stature where it is given.
- * - `none`: nothing.
- */
-export type PriorChoice = "automatic" | "reference" | "none";
 
 /** How a person is read. */
 export interface ReadPersonOptions {
@@ -41,6 +32,9 @@ export interface ReadPersonOptions {
   readonly estimateStature?: boolean;
 }
 
+/** Two statures of one person that differ by more are not of one person, or not in one unit (assumption). */
+const STATURES_APART_MM = 30;
+
 /**
  * Makes the person that `recommend` takes from a checked line: readings become estimates, cut and
  * stature become a prior.
@@ -50,7 +44,8 @@ export interface ReadPersonOptions {
  * only when no dimension is left.
  *
  * Codes: those of `safeParseLength`, `safeReadReadings` and `safeEstimate`, with paths into the line,
- * `person-prior-needs-cut` and `person-stature-implausible`.
+ * `person-readings-missing`, `person-rule-unusable`, `person-prior-needs-cut`, `person-statures-differ`,
+ * `person-stature-implausible` and `person-stature-not-surveyed`.
  *
  * @example
  * ```ts
@@ -80,7 +75,6 @@ export function safeReadPerson(line: PersonLine, options: ReadPersonOptions = {}
     if (estimate !== undefined) estimates.push(estimate);
   }
 
-  const isEmpty = estimates.length === 0;
   const read = estimates.find((estimate) => estimate.dimension === "stature");
   const stated =
     stature === undefined
@@ -88,10 +82,14 @@ export function safeReadPerson(line: PersonLine, options: ReadPersonOptions = {}
       : safeEstimate({ dimension: "stature", readings: [stature], path: ["stature"], ...errorOf(line) });
   // One stated stature is the usual form, so nothing is asked about its being alone.
   const doubts = (stated?.issues ?? []).filter((issue) => issue.code !== "reading-alone");
-  issues.push(...doubts);
+  issues.push(...doubts, ...compareStatures(line, stature?.mm, read?.mm));
   if (options.estimateStature === true && stated?.ok && read === undefined) estimates.push(stated.value);
   const prior = take(choosePrior(line, stature?.mm ?? read?.mm, options.prior ?? "automatic"));
-  if (isEmpty && hasIssues(issues)) return failure(issues);
+  if (estimates.length === 0) {
+    const missing = createIssue(tapewiseIssues, "person-readings-missing", { path: ["readings"] });
+    const isToldAlready = hasIssues(issues) && issues.some((issue) => issue.severity === "error");
+    return failure(isToldAlready ? issues : [missing, ...issues]);
+  }
 
   return success(
     {
@@ -105,38 +103,22 @@ export function safeReadPerson(line: PersonLine, options: ReadPersonOptions = {}
   );
 }
 
-function choosePrior(
+function compareStatures(
   line: PersonLine,
-  statureMm: LengthReading["mm"] | undefined,
-  choice: PriorChoice,
-): Outcome<Prior | undefined> {
-  if (choice === "none") return success(undefined);
-  if (line.cut === undefined) {
-    const asked = choice === "reference";
-    return success(
-      undefined,
-      asked ? [createIssue(tapewiseIssues, "person-prior-needs-cut", { path: ["cut"] })] : [],
-    );
-  }
-  if (statureMm !== undefined && !contains(plausibleLimits("stature", "child"), statureMm)) {
-    const facts = { statureMm };
-    return success(undefined, [
-      createIssue(tapewiseIssues, "person-stature-implausible", {
-        path: ["stature"],
-        received: line.stature,
-        facts,
-      }),
-    ]);
-  }
-  if (statureMm === undefined) {
-    return success(choice === "reference" ? referencePrior({ cut: line.cut }) : undefined);
-  }
-  return success(referencePrior({ cut: line.cut, statureMm }));
+  statedMm: Millimetres | undefined,
+  readMm: Millimetres | undefined,
+): Issue[] {
+  if (statedMm === undefined || readMm === undefined) return [];
+  const apartMm = Math.abs(statedMm - readMm);
+  if (apartMm <= STATURES_APART_MM) return [];
+  const facts = { statedMm, readMm, apartMm, limitMm: STATURES_APART_MM };
+  const details = { path: ["stature"], received: line.stature, facts };
+  return [createIssue(tapewiseIssues, "person-statures-differ", details)];
 }
 
 function readConditions(line: PersonLine): Outcome<{ readonly conditions: Conditions }> {
-  const { tool, measuredBy, landmarksFoundAfresh, ruleLength } = line;
-  const rule = ruleLength === undefined ? undefined : readLength(ruleLength, line, ["ruleLength"]);
+  const { tool, measuredBy, landmarksFoundAfresh } = line;
+  const rule = readRule(line);
   const conditions: Conditions = {
     ...(tool === undefined ? {} : { tool }),
     ...(measuredBy === undefined ? {} : { measuredBy }),
@@ -144,6 +126,22 @@ function readConditions(line: PersonLine): Outcome<{ readonly conditions: Condit
     ...(rule?.ok ? { ruleLengthMm: rule.value.mm } : {}),
   };
   return success({ conditions }, rule?.issues);
+}
+
+/** The length of the rule; one that nobody could measure with is an issue of its own, and not one of every dimension. */
+function readRule(line: PersonLine): Outcome<LengthReading> | undefined {
+  if (line.ruleLength === undefined) return undefined;
+  const path = ["ruleLength"];
+  const rule = readLength(line.ruleLength, line, path);
+  if (!rule.ok) return rule;
+  try {
+    assumeConditions({ ruleLengthMm: rule.value.mm }, rule.value.mm);
+    return rule;
+  } catch (error) {
+    if (!(error instanceof InvalidArgumentError)) throw error;
+    const details = { path, received: line.ruleLength, facts: { wanted: error.expected } };
+    return failure([createIssue(tapewiseIssues, "person-rule-unusable", details)]);
+  }
 }
 
 function readLength(text: string | number, line: PersonLine, path: IssuePath): Outcome<LengthReading> {

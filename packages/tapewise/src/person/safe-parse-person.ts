@@ -3,6 +3,7 @@ import { dimensionIds, findDimension, measurers, tools } from "@tapewise/landmar
 import {
   closestWord,
   createIssue,
+  didYouMean,
   failure,
   formatPath,
   hasIssues,
@@ -14,7 +15,7 @@ import {
 import { lengthUnits } from "@tapewise/units";
 import type * as z from "zod";
 import { tapewiseIssues } from "../issues.ts";
-import { personSchema } from "../schema/person-schema.ts";
+import { personFields, personSchema } from "../schema/person-schema.ts";
 import { personCuts } from "./choices.ts";
 import type { PersonLine } from "./person-line.ts";
 
@@ -22,8 +23,8 @@ import type { PersonLine } from "./person-line.ts";
  * Checks that a value, as `JSON.parse` gives it, describes a person. Only its form is looked at here:
  * the readings are still text. Fields that hold `null` are left out.
  *
- * Codes of failure: `person-not-an-object`, `person-field-misspelt`, `person-field-invalid`,
- * `person-choice-unknown`, `person-dimension-unknown`, `person-readings-missing`,
+ * Codes of failure: `person-not-an-object`, `person-field-misspelt`, `person-field-missing`,
+ * `person-field-invalid`, `person-choice-unknown`, `person-dimension-unknown`, `person-readings-missing`,
  * `person-readings-too-many`. A warning: `person-field-unknown`.
  *
  * @example
@@ -41,7 +42,8 @@ export function safeParsePerson(value: unknown): Outcome<PersonLine> {
   const result = personSchema.safeParse(value);
   const faults = result.success ? [] : result.error.issues.flatMap((fault) => issuesOf(fault, value));
   const issues = [...questions, ...faults];
-  if (result.success && !hasAnyReading(value.readings)) {
+  const hasStature = value.stature !== undefined && value.stature !== null;
+  if (result.success && !hasStature && !hasAnyReading(value.readings)) {
     issues.push(
       createIssue(tapewiseIssues, "person-readings-missing", {
         path: ["readings"],
@@ -53,20 +55,7 @@ export function safeParsePerson(value: unknown): Outcome<PersonLine> {
   return success(withoutNulls(value), issues);
 }
 
-const FIELDS: readonly string[] = [
-  "id",
-  "cut",
-  "stature",
-  "measuredBy",
-  "tool",
-  "ruleLength",
-  "landmarksFoundAfresh",
-  "unit",
-  "error",
-  "build",
-  "firstPack",
-  "readings",
-];
+const FIELDS: readonly string[] = personFields;
 
 const CHOICES: Readonly<Record<string, readonly string[]>> = {
   cut: personCuts,
@@ -79,7 +68,7 @@ const CHOICES: Readonly<Record<string, readonly string[]>> = {
 const LENGTH = "a length with its unit, such as “43.2 cm”";
 
 const WANTED: Readonly<Record<string, string>> = {
-  id: "text or a whole number",
+  id: "text, or a whole number up to 9007199254740991 either way; a longer one in quotation marks",
   stature: LENGTH,
   ruleLength: LENGTH,
   landmarksFoundAfresh: "true or false",
@@ -128,12 +117,13 @@ function issuesOf(fault: z.core.$ZodIssue, value: unknown): Issue[] {
   const path: IssuePath = fault.path.map((step) => (typeof step === "symbol" ? String(step) : step));
   const received = valueAt(value, path);
   const [field] = path;
+  // The only check of the schema that is no form of a field.
+  if (fault.code === "custom") {
+    return [createIssue(tapewiseIssues, "person-readings-missing", { path: ["readings"] })];
+  }
   if (field === "readings") {
     if (fault.code === "unrecognized_keys") {
       return fault.keys.map((key) => unknownDimension([...path, key], key, valueAt(value, [...path, key])));
-    }
-    if (path.length === 1 && (received === undefined || received === null)) {
-      return [createIssue(tapewiseIssues, "person-readings-missing", { path, received })];
     }
     if (fault.code === "too_big") {
       const facts = {
@@ -146,15 +136,17 @@ function issuesOf(fault: z.core.$ZodIssue, value: unknown): Issue[] {
   }
   const choices = CHOICES[String(field)];
   if (fault.code === "invalid_value" && choices !== undefined) {
+    const nearest = typeof received === "string" ? closestWord(received, choices) : undefined;
     const facts = {
       field: formatPath(path),
       choices: choices.join(", "),
-      hint: hintOf(typeof received === "string" ? closestWord(received, choices) : undefined),
+      hint: didYouMean(nearest === undefined ? [] : [nearest]),
     };
     return [createIssue(tapewiseIssues, "person-choice-unknown", { path, received, facts })];
   }
   const facts = { field: formatPath(path), wanted: WANTED[String(field)] ?? "another value" };
-  return [createIssue(tapewiseIssues, "person-field-invalid", { path, received, facts })];
+  const code = received === undefined ? "person-field-missing" : "person-field-invalid";
+  return [createIssue(tapewiseIssues, code, { path, received, facts })];
 }
 
 /** A dimension that nobody knows, with the one that may be meant. */
@@ -165,13 +157,9 @@ function unknownDimension(path: IssuePath, field: string, received: unknown): Is
   const facts = {
     field,
     choices: dimensionIds.join(", "),
-    hint: hintOf(meant.length === 0 ? undefined : meant.join("” or “")),
+    hint: didYouMean(meant),
   };
   return createIssue(tapewiseIssues, "person-dimension-unknown", { path, received, facts });
-}
-
-function hintOf(suggestion: string | undefined): string {
-  return suggestion === undefined ? "" : `; did you mean “${suggestion}”?`;
 }
 
 function valueAt(value: unknown, path: IssuePath): unknown {

@@ -57,9 +57,9 @@ const choice: z.ZodType = z.strictObject({
   sizes: z.array(size),
   reasons: z.array(z.enum(Object.keys(reasonTexts))),
   belt: z
-    .strictObject({ pick: z.string(), probability })
+    .strictObject({ pick: z.string(), probability, sizes: z.array(size) })
     .optional()
-    .describe("The hip belt, where it is sized apart. Written by `tapewise choose --json` only."),
+    .describe("The hip belt, where belts are sized separately and something was read that they go by."),
   next: z.array(nextStep).optional().describe("What to do next. Written by `tapewise choose --json` only."),
 });
 
@@ -68,7 +68,11 @@ export const choiceLineSchema: z.ZodType = z.strictObject({
   id,
   estimates: z.partialRecord(z.enum(dimensionIds), estimate),
   choices: z.array(choice).describe("One for each chart that could be judged."),
-  issues: z.array(issue).min(1).optional().describe("Questions about the readings."),
+  issues: z
+    .array(issue)
+    .min(1)
+    .optional()
+    .describe("Questions about the readings, and charts that could not be judged."),
 });
 
 /** What `tapewise batch` writes for a line that no choice was made for. */

@@ -12,7 +12,7 @@ export type JsonSchema = Readonly<Record<string, unknown>>;
  * @example
  * ```ts
  * import { personJsonSchema } from "tapewise/schema";
- * personJsonSchema().required; // => ["readings"]
+ * personJsonSchema().title; // => "Tapewise person"
  * ```
  */
 export function personJsonSchema(): JsonSchema {

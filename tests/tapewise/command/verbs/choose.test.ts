@@ -22,6 +22,14 @@ const at = folderWith({
     readings: { "torso-length": ["43.2 cm", "44 cm"], "hip-belt-girth": ["91 cm", "92 cm"] },
   }),
   "empty.csv": "",
+  "twice.json": '{"readings":{"torso-length":["43 cm"],"torso-length":["53 cm"]}}',
+  "girth.csv": "size,chest-girth (cm)\nS,80-95\n",
+  "stature.csv": "size,stature (cm)\nS,150-170\nL,168-190\n",
+  "belts.json": JSON.stringify({
+    chart: "Belts",
+    sizes: [{ size: "M", "torso-length": "42-47 cm" }],
+    belts: [{ belt: "1", "hip-belt-girth": "70-80 cm" }],
+  }),
   "bad-person.json": '{"readings":',
 });
 const torso = ["--torso-length", "44.5 cm", "44.3 cm", "44.6 cm"];
@@ -33,7 +41,7 @@ describe("tapewise choose", () => {
     expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
     expect(stdout).toMatch(/^plain$/m);
     expect(stdout).toMatch(
-      /Take M\. It fits with (?:more than )?\d\d % \((?:very likely|virtually certain)\)\./,
+      /Take M\. It has an? (?:\d\d % chance|chance of more than 99 %) to fit\s\((?:very likely|virtually certain)\)\./,
     );
     expect(stdout).toMatch(/^ {2}Why$/m);
     expect(stdout).toContain("M has the best chance to fit");
@@ -149,7 +157,7 @@ describe("tapewise choose", () => {
     expect(stdout).toMatch(/^ {2}2 {2}long +T/m);
     expect(stdout.indexOf("1. plain")).toBeLessThan(stdout.indexOf("2. long"));
     expect(stdout).toContain("plain is likelier to fit");
-    expect(stdout).toContain("Outside the range of this chart, below its lower end.");
+    expect(stdout).toContain("Outside the range of this chart: the torso length lies below its lower end.");
   });
 
   test("shows the error budget when it is asked for", async () => {
@@ -236,6 +244,39 @@ describe("tapewise choose", () => {
       "file-empty",
       "file-not-json",
     ]);
+  });
+
+  test("a field that a person's file names twice is an issue and no choice", async () => {
+    const { status, stdout, stderr } = await choose("--person", at("twice.json"), "--chart", at("plain.csv"));
+    expect([status, stdout]).toEqual([1, ""]);
+    expect(stderr).toContain("[person-field-repeated]");
+    expect(stderr).toContain("readings.torso-length: ");
+  });
+
+  test("a chart that cannot be judged beside one that can is a warning, and the status 0", async () => {
+    const girths = ["--chart", at("plain.csv"), at("girth.csv")];
+    const { status, stdout } = await choose(...torso, ...girths, "--json");
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout).issues).toMatchObject([{ code: "chart-not-judged", severity: "warning" }]);
+  });
+
+  test("ranks packs by the chance of pack and hip belt together, and shows it", async () => {
+    const { stdout } = await choose(
+      ...torso,
+      "--hip-belt-girth",
+      "95 cm",
+      "95 cm",
+      "--chart",
+      at("plain.csv"),
+      at("belts.json"),
+    );
+    expect(stdout).toMatch(/^ {2}2 {2}Belts +M \+ 1 +less than 1 % /m);
+    expect(stdout).toMatch(/^ {2}Hip belt: 1, with a chance of less than 1 % to fit\.$/m);
+  });
+
+  test("a stature alone answers a chart that sizes by it", async () => {
+    const { status, stdout } = await choose("--stature", "180 cm", "--chart", at("stature.csv"), "--json");
+    expect([status, JSON.parse(stdout).choices[0].pick]).toEqual([0, "L"]);
   });
 
   test("lets no escape sequence of a chart reach the terminal", async () => {

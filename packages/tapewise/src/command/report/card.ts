@@ -1,7 +1,8 @@
 import type { SizeChart } from "@tapewise/charts";
-import { type Recommendation, writePercent } from "@tapewise/fit";
+import type { Recommendation } from "@tapewise/fit";
 import { cleanWord } from "../text/clean.ts";
 import { bullets, wrap } from "../text/wrap.ts";
+import { chanceToFit } from "./chance.ts";
 import { headline } from "./headline.ts";
 import { drawPictures } from "./pictures.ts";
 
@@ -25,9 +26,7 @@ export function card(
     ...wrap(headline(recommendation), { first: "  ", rest: "  " }),
     ...(recommendation.belt === undefined
       ? []
-      : [
-          `  Hip belt: ${recommendation.belt.pick}, which fits with ${writePercent(recommendation.belt.probability)}.`,
-        ]),
+      : [`  Hip belt: ${recommendation.belt.pick}, with ${chanceToFit(recommendation.belt.probability)}.`]),
     ...(capacity === undefined ? [] : [`  In this size it holds ${capacity} L.`]),
     "",
     ...drawPictures(recommendation, chart, unit),

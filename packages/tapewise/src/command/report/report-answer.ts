@@ -1,6 +1,6 @@
 import type { SizeChart } from "@tapewise/charts";
-import { nextStepTexts, type Recommendation } from "@tapewise/fit";
-import type { Answer } from "../answer.ts";
+import { nextStepTexts } from "@tapewise/fit";
+import type { Answer } from "../../person/answer-person.ts";
 import { wrap } from "../text/wrap.ts";
 import { card } from "./card.ts";
 import { LEGEND } from "./pictures.ts";
@@ -21,15 +21,14 @@ export function reportAnswer(
   charts: readonly SizeChart[],
   { budget = false, mostCards = Number.POSITIVE_INFINITY }: ReportOptions = {},
 ): string[] {
-  const { person, comparison, issues, unit } = answer;
-  const ranked = comparison?.ranked ?? [];
-  const cards = ranked.slice(0, mostCards).flatMap(({ rank, recommendation }) => {
-    const chart = chartOf(recommendation, charts);
-    return chart === undefined ? [] : card(recommendation, chart, unit, ranked.length > 1 ? rank : undefined);
+  const { person, packs, issues, unit } = answer;
+  const cards = packs.slice(0, mostCards).flatMap(({ rank, recommendation, position }) => {
+    const chart = charts[position];
+    return chart === undefined ? [] : card(recommendation, chart, unit, packs.length > 1 ? rank : undefined);
   });
   return [
     ...reportReadings(person, issues, { unit, budget }),
-    ...(comparison === undefined || ranked.length < 2 ? [] : ranking(comparison)),
+    ...(packs.length < 2 ? [] : ranking(packs)),
     ...cards,
     ...(cards.length === 0 ? [] : closing()),
   ];
@@ -43,12 +42,4 @@ function closing(): string[] {
     ...wrap(nextStepTexts["check-on-body"]),
     ...wrap(`Caution. ${nextStepTexts["see-fitter"]}`),
   ];
-}
-
-/** The chart that a recommendation was made from. Two charts may bear one name, but they do not share a range. */
-function chartOf(recommendation: Recommendation, charts: readonly SizeChart[]): SizeChart | undefined {
-  const range = recommendation.sizes[0]?.dimensions[0]?.range;
-  return charts.find((chart) =>
-    chart.sizes.some((size) => Object.values(size.ranges).some((one) => one === range)),
-  );
 }

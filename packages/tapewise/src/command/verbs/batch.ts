@@ -3,12 +3,13 @@ import type { Command } from "commander";
 import { answerRawLine, LONGEST_LINE } from "../../batch/answer-raw-line.ts";
 import { isChoice } from "../../batch/is-choice.ts";
 import { createLineSplitter, type RawLine } from "../../batch/line-splitter.ts";
-import type { PriorChoice } from "../../person/read-person.ts";
+import type { PriorChoice } from "../../person/choose-prior.ts";
 import type { Context } from "../context.ts";
 import { EXIT, graver } from "../exit-status.ts";
 import { print, write } from "../io.ts";
 import { loadCharts } from "../load-charts.ts";
 import { chartOption, priorOption, requireCharts } from "../options.ts";
+import { readInput } from "../read-input.ts";
 import { cleanJson } from "../text/clean.ts";
 
 interface BatchOptions {
@@ -69,7 +70,7 @@ async function runBatch(options: BatchOptions, command: Command, { io, finish }:
   };
 
   let reads = true;
-  for await (const chunk of io.stdin) {
+  for await (const chunk of readInput(io)) {
     const text = answer(splitter.push(chunk));
     reads = text === "" || (await write(io.stdout, text));
     // The reader has left, as `head` does: what is still to come would go nowhere.

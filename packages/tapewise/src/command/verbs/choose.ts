@@ -1,17 +1,20 @@
+import { speakDimension } from "@tapewise/charts";
 import { buildFeatures } from "@tapewise/fit";
 import { measurers, tools } from "@tapewise/landmarks";
 import type { Issue } from "@tapewise/outcome";
 import { lengthUnits } from "@tapewise/units";
 import { type Command, Option } from "commander";
 import { issueLine } from "../../batch/issue-line.ts";
+import { answerPerson } from "../../person/answer-person.ts";
 import { personCuts } from "../../person/choices.ts";
-import type { PriorChoice } from "../../person/read-person.ts";
-import { answerPerson } from "../answer.ts";
+import type { PriorChoice } from "../../person/choose-prior.ts";
+import { idOf } from "../../person/id-of.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-status.ts";
 import { pathCodes } from "../files.ts";
 import { print, printJson } from "../io.ts";
 import { loadCharts } from "../load-charts.ts";
+import { optionNotes } from "../option-notes.ts";
 import {
   chartOption,
   jsonOption,
@@ -30,7 +33,6 @@ import { readPersonFile } from "../read-person-file.ts";
 import { detailedChoice } from "../report/detailed-choice.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { reportAnswer } from "../report/report-answer.ts";
-import { spoken } from "../report/words.ts";
 import { wrap } from "../text/wrap.ts";
 
 interface ChooseOptions extends PersonOptions {
@@ -58,7 +60,7 @@ export function addChoose(program: Command, context: Context): void {
     .addOption(chartOption())
     .optionsGroup("Readings, each with one or more lengths:");
   for (const dimension of readDimensions) {
-    choose.addOption(new Option(`--${dimension} <readings...>`, `the ${spoken(dimension)}`));
+    choose.addOption(new Option(`--${dimension} <readings...>`, `the ${speakDimension(dimension)}`));
   }
   choose
     .optionsGroup("The person and the measuring:")
@@ -77,7 +79,12 @@ export function addChoose(program: Command, context: Context): void {
     .addOption(
       new Option("--build <features...>", "features of build that decide ties").choices(buildFeatures),
     )
-    .addOption(new Option("--first-pack", "this is a first pack"))
+    .addOption(
+      new Option(
+        "--first-pack",
+        "a first pack: among packs that fit about as well, those with adjustable harnesses first",
+      ),
+    )
     .addOption(priorOption())
     .optionsGroup("Output:")
     .addOption(showUnitOption())
@@ -110,11 +117,24 @@ async function runChoose(options: ChooseOptions, command: Command, { io, finish 
 
   const charts = loaded.map(({ chart }) => chart);
   const person = personFromOptions(options, file?.value);
+  const notes = optionNotes({
+    options,
+    file: file?.value,
+    path: options.person,
+    prior: options.prior ?? "automatic",
+  });
+  await print(
+    io.stderr,
+    notes.flatMap((note) => wrap(note)),
+  );
   const outcome = answerPerson(person, charts, { prior: options.prior, unit: options.showUnit });
   const issues = outcome.ok ? outcome.value.issues : outcome.issues;
   if (issues.some((issue) => issue.severity === "error")) finish(EXIT.issues);
   if (options.json === true) {
-    return printJson(io.stdout, outcome.ok ? detailedChoice(outcome.value) : issueLine(null, outcome.issues));
+    return printJson(
+      io.stdout,
+      outcome.ok ? detailedChoice(outcome.value) : issueLine(idOf(person), outcome.issues),
+    );
   }
   if (!outcome.ok)
     return print(io.stderr, [...issueBullets(outcome.issues, { margin: "" }), ...hints(outcome.issues)]);

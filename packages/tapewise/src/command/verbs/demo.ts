@@ -6,12 +6,13 @@ import type { SizeChart } from "@tapewise/charts";
 import type { Verdict } from "@tapewise/fit";
 import { unwrap } from "@tapewise/outcome";
 import type { Command } from "commander";
-import { type Answer, answerPerson } from "../answer.ts";
+import { type Answer, answerPerson } from "../../person/answer-person.ts";
 import type { Context } from "../context.ts";
 import { shellWord } from "../guide/shell-word.ts";
 import { print, printJson } from "../io.ts";
 import { loadCharts } from "../load-charts.ts";
 import { jsonOption } from "../options.ts";
+import { jointChance } from "../report/chance.ts";
 import { detailedChoice } from "../report/detailed-choice.ts";
 import { reportAnswer } from "../report/report-answer.ts";
 import { cleanWord } from "../text/clean.ts";
@@ -45,7 +46,7 @@ async function runDemo(json: boolean, { io }: Context): Promise<void> {
   const people = (await readFile(join(shelf(), "crew.ndjson"), "utf8"))
     .split("\n")
     .filter((line) => line !== "");
-  const answers = people.map((line) => unwrap(answerPerson(JSON.parse(line), charts, {})));
+  const answers = people.map((line) => unwrap(answerPerson(JSON.parse(line), charts)));
   if (json) return printJson(io.stdout, answers.map(detailedChoice));
 
   const [shown] = answers;
@@ -74,18 +75,18 @@ async function runDemo(json: boolean, { io }: Context): Promise<void> {
 
 /** Every member against every pack: the best size's chance in per cent, and a letter for the verdict. */
 function crewTable(answers: readonly Answer[], charts: readonly SizeChart[]): string[] {
-  const rows = answers.map(({ line, comparison }) => {
-    const ranked = comparison?.ranked.map((one) => one.recommendation) ?? [];
-    const cells = charts.map(({ chart }) => {
-      const found = ranked.find((one) => one.chart === chart);
-      return found === undefined ? "-" : `${shortPercent(found.probability)}${LETTERS[found.verdict]}`;
+  const rows = answers.map(({ line, packs }) => {
+    const cells = charts.map((_, position) => {
+      const found = packs.find((pack) => pack.position === position)?.recommendation;
+      return found === undefined ? "-" : `${shortPercent(jointChance(found))}${LETTERS[found.verdict]}`;
     });
-    const [best] = ranked;
-    const number = charts.findIndex(({ chart }) => chart === best?.chart) + 1;
+    const [best] = packs;
     return [
       String(line.id),
       ...cells,
-      best === undefined ? "-" : `${number} in ${shorten(cleanWord(best.pick), 10)}`,
+      best === undefined
+        ? "-"
+        : `${best.position + 1} in ${shorten(cleanWord(best.recommendation.pick), 10)}`,
     ];
   });
   const numbers = charts.map((_, index) => String(index + 1));
@@ -95,7 +96,7 @@ function crewTable(answers: readonly Answer[], charts: readonly SizeChart[]): st
     ...table(["member", ...numbers, "best"], rows, ["left", ...charts.map(() => "right" as const), "left"]),
     "",
     ...wrap(
-      "The figures are per cent; f fits, t two sizes fit, b between sizes, o outside the chart, m measure again first.",
+      "The figures are per cent, pack and hip belt together; f fits, t two sizes fit, b between sizes, o outside the chart, m measure again first.",
     ),
   ];
 }
