@@ -43,7 +43,7 @@ describe("what was read and the chart says nothing of", () => {
 
 describe("a pack that is cut for others", () => {
   const lengths = torsoChart({ S: [380, 440] });
-  const reasonsFor = (cut: Person["cut"] & object, chartCut?: "women" | "men" | "unisex" | "youth") =>
+  const reasonsFor = (cut: NonNullable<Person["cut"]>, chartCut?: "women" | "men" | "unisex" | "youth") =>
     answer({ estimates: [torso], cut }, chartCut === undefined ? lengths : { ...lengths, cut: chartCut })
       .reasons;
 

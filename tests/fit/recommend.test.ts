@@ -116,7 +116,7 @@ describe("build (common practice, no source)", () => {
     expect(probability).toBeCloseTo(0.96407, 5);
     expect(reason.facts.lossProbability).toBeCloseTo(0.986097 - 0.96407, 5);
     expect(reason.sentence).toBe(
-      "M and S both fit, with 96 % and 99 %. With large chest the longer harness is usually the better one.",
+      "M and S both fit, with 96 % and 99 %. With a large chest the longer harness is usually the better one.",
     );
     expect(codes(reasons)).not.toContain("most-probable");
   });
@@ -132,9 +132,9 @@ describe("build (common practice, no source)", () => {
   test("several features are named together, in one order", () => {
     const of = (build: Person["build"] & object) =>
       find(answer({ ...torso(436), build }, overlap).reasons, "build-takes-longer").facts.build;
-    expect(of(["muscular-back", "broad-shoulders"])).toBe("broad shoulders and muscular back");
+    expect(of(["muscular-back", "broad-shoulders"])).toBe("broad shoulders and a muscular back");
     expect(of(["large-chest", "muscular-back", "broad-shoulders"])).toBe(
-      "broad shoulders, large chest and muscular back",
+      "broad shoulders, a large chest and a muscular back",
     );
   });
 

@@ -20,7 +20,7 @@ import {
 } from "@tapewise/fit";
 import { interval } from "@tapewise/intervals";
 import type { DimensionId } from "@tapewise/landmarks";
-import type { Outcome } from "@tapewise/outcome";
+import { InvalidArgumentError, type Outcome } from "@tapewise/outcome";
 import { expect, expectTypeOf, test } from "vitest";
 import { answer, sureEstimate, torsoChart } from "../fit/cases.ts";
 
@@ -38,9 +38,11 @@ test("an answer may be missing, and says so in its type", () => {
 
 test("the unit of the sentences must be named, and be one of two", () => {
   // @ts-expect-error no default unit
-  expect(() => recommend(person, chart)).toThrow(TypeError);
+  expect(() => recommend(person, chart)).toThrow(InvalidArgumentError);
+  // @ts-expect-error nor in options that leave it out
+  expect(() => compare(person, [chart], {})).toThrow('unit must be "cm" or "in", but received nothing');
   // @ts-expect-error millimetres are for facts
-  expect(recommend(person, chart, { unit: "mm" }).ok).toBe(true);
+  expect(() => recommend(person, chart, { unit: "mm" })).toThrow(InvalidArgumentError);
 });
 
 test("codes, verdicts and features of build are closed lists", () => {

@@ -50,9 +50,9 @@ export function compare(
   charts: readonly SizeChart[],
   options: RecommendOptions,
 ): Outcome<Comparison> {
+  const inquiry = openInquiry(person, options);
   if (charts.length === 0)
     return failure([createIssue(fitIssues, "no-charts", { path: ["charts"], received: charts })]);
-  const inquiry = openInquiry(person, options);
   if (!inquiry.ok) return inquiry;
   const { questions, policy, unit } = inquiry.value;
 

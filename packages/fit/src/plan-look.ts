@@ -90,19 +90,29 @@ function withMoreReadings(belief: Belief, estimate: Estimate, further: number): 
   return sdFromPrecision(1 / belief.sdMm ** 2 - 1 / estimate.uncertaintyMm ** 2 + 1 / after);
 }
 
-/** Uncertainty after readings of another kind, which add to those so far. */
+/**
+ * Uncertainty after readings of another kind, which add to those so far: taken by somebody else, under the
+ * person's own conditions in all other respects. The figures are those of the package's table of defaults: a
+ * table of the caller's own is not known here.
+ */
 function withFreshReadings(
   belief: Belief,
   measuredBy: "self" | "helper",
   count: number,
   stepMm: number,
 ): number {
+  const { tool = "tape", ruleLengthMm, landmarksFoundAfresh } = belief.estimate?.conditions ?? {};
   const fresh = anticipateUncertainty({
     dimension: belief.dimension,
     lengthMm: Math.max(1, belief.meanMm),
     count,
     stepMm,
-    conditions: { tool: belief.estimate?.conditions.tool ?? "tape", measuredBy },
+    conditions: {
+      tool,
+      measuredBy,
+      ...(ruleLengthMm === undefined ? {} : { ruleLengthMm }),
+      ...(landmarksFoundAfresh === undefined ? {} : { landmarksFoundAfresh }),
+    },
   });
   return sdFromPrecision(1 / belief.sdMm ** 2 + 1 / fresh ** 2);
 }

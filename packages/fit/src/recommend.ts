@@ -14,10 +14,12 @@ import type { Recommendation } from "./recommendation.ts";
  * of lying in what the chart prints, not of comfort.
  *
  * Codes of failure: `chart-without-sizes`, `chart-not-judged`, `estimate-repeated`. The outcome's issues
- * hold the code `estimate-unlikely` where a reading is far from what the prior expects.
+ * hold the code `estimate-unlikely` where a reading is far from what the prior expects, and
+ * `estimate-implausible` where it is beyond what people have. Neither alters it, but where the size hangs on
+ * it the verdict is `measure-again`.
  *
- * @throws {@link InvalidArgumentError} for a policy whose figures are out of bounds, and for whatever
- * {@link formBeliefs} refuses.
+ * @throws {@link InvalidArgumentError} for a unit other than cm and in, for a policy whose figures are out of
+ * bounds, and for whatever {@link formBeliefs} refuses.
  *
  * @example
  * ```ts

@@ -24,9 +24,15 @@ export function tieByBuild(
   const pick = others.reduce((a, b) => (isLonger(b, a, main) ? b : a), first);
   const other = close.find((fit) => isLonger(pick, fit, main));
   if (other === undefined) return undefined;
-  const features = [...new Set(build)].sort().map((feature) => feature.replaceAll("-", " "));
+  const features = [...new Set(build)].sort().map((feature) => spoken[feature]);
   return { code: "build-takes-longer", pick, other, facts: { build: listed(features) } };
 }
+
+const spoken: Readonly<Record<BuildFeature, string>> = {
+  "broad-shoulders": "broad shoulders",
+  "large-chest": "a large chest",
+  "muscular-back": "a muscular back",
+};
 
 /** A harness that can be moved forgives a reading that is a little off; a fixed one does not. */
 export function tieByHarness(close: readonly SizeFit[], chart: SizeChart): Tie | undefined {
