@@ -95,7 +95,7 @@ const catalogue = {
   },
   "batch-chart-name-repeated": {
     severity: "warning",
-    message: "more than one chart is called {received}, so that the choices cannot be told apart",
+    message: "more than one chart is called {received}, so that each is named with its file",
     expected: "a name of its own for every chart",
   },
   "file-missing": {

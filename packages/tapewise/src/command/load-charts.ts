@@ -50,7 +50,7 @@ export async function loadCharts(paths: readonly string[]): Promise<LoadedCharts
     if (outcome.issues.some((issue) => issue.severity === "error")) status = graver(status, EXIT.issues);
     if (outcome.issues.some((issue) => pathCodes.includes(issue.code))) status = graver(status, EXIT.misuse);
   }
-  return { files, loaded, issues: [...issues, ...repeatedNames(loaded)], status };
+  return { files, loaded, issues: [...issues, ...aboutNames(loaded)], status };
 }
 
 function optionsFor(file: string): ParseChartOptions {
@@ -63,10 +63,21 @@ function optionsFor(file: string): ParseChartOptions {
   };
 }
 
-function repeatedNames(loaded: readonly LoadedChart[]): Issue[] {
+/** The charts to hold people against; where several bear one name, each is named with its file. */
+export function distinctCharts(loaded: readonly LoadedChart[]): readonly SizeChart[] {
+  const repeated = repeatedNames(loaded);
+  return loaded.map(({ file, chart }) =>
+    repeated.has(chart.chart) ? { ...chart, chart: `${chart.chart} (${file})` } : chart,
+  );
+}
+
+function repeatedNames(loaded: readonly LoadedChart[]): ReadonlySet<string> {
   const names = loaded.map(({ chart }) => chart.chart);
-  const repeated = new Set(names.filter((name, index) => names.indexOf(name) !== index));
-  return [...repeated].map((received) =>
+  return new Set(names.filter((name, index) => names.indexOf(name) !== index));
+}
+
+function aboutNames(loaded: readonly LoadedChart[]): Issue[] {
+  return [...repeatedNames(loaded)].map((received) =>
     createIssue(tapewiseIssues, "batch-chart-name-repeated", { received }),
   );
 }

@@ -71,6 +71,14 @@ describe("tapewise audit", () => {
     expect(plain.chart.sizes[0]).toMatchObject({ size: "S", "torso-length": { from: "38 cm", to: "43 cm" } });
   });
 
+  test("shows a chart under its own name, also beside a namesake", async () => {
+    const { stdout } = await audit(at("plain.csv"), at("plain.csv"), "--json");
+    expect(JSON.parse(stdout).map(({ chart }: { chart: { chart: string } }) => chart.chart)).toEqual([
+      "plain",
+      "plain",
+    ]);
+  });
+
   test("prints JSON for a chart that cannot be read, in the order of the files", async () => {
     const { status, stdout } = await audit(at("missing.csv"), at("plain.csv"), "--json");
     expect(status).toBe(2);

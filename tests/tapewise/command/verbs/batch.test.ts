@@ -13,6 +13,7 @@ const at = folderWith({
   "again-plain.csv": `# chart: plain\n${PLAIN_CHART}`,
   "faulty.csv": "size,torso-length (cm)\nS,38-43\nM,47-42\nL,46-51\n",
   "empty.csv": "",
+  "other.csv": PLAIN_CHART,
 });
 const plain = unwrap(safeParseChart(PLAIN_CHART, { chart: "plain" }));
 const person = (id: string, ...readings: readonly string[]) =>
@@ -140,10 +141,23 @@ describe("tapewise batch", () => {
     expect(linesOf(out.text())).toHaveLength(1);
   });
 
-  test("warns of charts that the answers cannot tell apart", async () => {
-    const { status, stderr } = await batch(person("a", "44 cm"), "--chart", at("again-plain.csv"));
+  test("names the files of charts that bear one name, and of no others", async () => {
+    const { status, stdout, stderr } = await batch(
+      person("a", "44 cm"),
+      "--chart",
+      at("again-plain.csv"),
+      at("other.csv"),
+    );
     expect(status).toBe(0);
     expect(stderr).toContain("[batch-chart-name-repeated]");
+    const [line] = linesOf(stdout);
+    expect(line).toMatchObject({
+      choices: [
+        { chart: `plain (${at("plain.csv")})` },
+        { chart: `plain (${at("again-plain.csv")})` },
+        { chart: "other" },
+      ],
+    });
   });
 
   test("waits for a slow reader instead of piling answers up", async () => {

@@ -22,6 +22,7 @@ const at = folderWith({
     readings: { "torso-length": ["43.2 cm", "44 cm"], "hip-belt-girth": ["91 cm", "92 cm"] },
   }),
   "empty.csv": "",
+  "namesake.csv": "# chart: plain\nsize,torso-length (cm)\nM,41-49\n",
   "twice.json": '{"readings":{"torso-length":["43 cm"],"torso-length":["53 cm"]}}',
   "girth.csv": "size,chest-girth (cm)\nS,80-95\n",
   "stature.csv": "size,stature (cm)\nS,150-170\nL,168-190\n",
@@ -219,6 +220,17 @@ describe("tapewise choose", () => {
     const answer = JSON.parse(stdout);
     expect(answer.choices.map((choice: { chart: string }) => choice.chart)).toEqual(["plain", "long"]);
     expect(answer.choices[0].next.at(-1).code).toBe("see-fitter");
+  });
+
+  test("names the files of charts that bear one name, in text and in JSON", async () => {
+    const charts = ["--chart", at("plain.csv"), at("namesake.csv")];
+    const names = [`plain (${at("plain.csv")})`, `plain (${at("namesake.csv")})`];
+    const { stdout, stderr } = await choose(...torso, ...charts);
+    const text = stdout.replace(/\s+/g, " ");
+    for (const name of names) expect(text).toContain(name);
+    expect(stderr).toContain("[batch-chart-name-repeated]");
+    const json = JSON.parse((await choose(...torso, ...charts, "--json")).stdout);
+    expect(json.choices.map(({ chart }: { chart: string }) => chart).sort()).toEqual([...names].sort());
   });
 
   test("prints issues as JSON when nothing could be read", async () => {

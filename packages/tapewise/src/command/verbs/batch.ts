@@ -7,7 +7,7 @@ import type { PriorChoice } from "../../person/choose-prior.ts";
 import type { Context } from "../context.ts";
 import { EXIT, graver } from "../exit-status.ts";
 import { print, write } from "../io.ts";
-import { loadCharts } from "../load-charts.ts";
+import { distinctCharts, loadCharts } from "../load-charts.ts";
 import { chartOption, priorOption, requireCharts } from "../options.ts";
 import { readInput } from "../read-input.ts";
 import { cleanJson } from "../text/clean.ts";
@@ -54,7 +54,7 @@ async function runBatch(options: BatchOptions, command: Command, { io, finish }:
   if (io.stdin.isTTY === true) {
     await print(io.stderr, ["Type people as JSON, one a line; Ctrl-D on an empty line ends the list."]);
   }
-  const charts = loaded.map(({ chart }) => chart);
+  const charts = distinctCharts(loaded);
   const prior: PriorChoice = options.prior ?? "automatic";
   const splitter = createLineSplitter(LONGEST_LINE);
   let anyBad = false;

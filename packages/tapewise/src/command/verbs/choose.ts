@@ -13,7 +13,7 @@ import type { Context } from "../context.ts";
 import { EXIT } from "../exit-status.ts";
 import { pathCodes } from "../files.ts";
 import { print, printJson } from "../io.ts";
-import { loadCharts } from "../load-charts.ts";
+import { distinctCharts, loadCharts } from "../load-charts.ts";
 import { optionNotes } from "../option-notes.ts";
 import {
   chartOption,
@@ -115,7 +115,7 @@ async function runChoose(options: ChooseOptions, command: Command, { io, finish 
     return options.json === true ? printJson(io.stdout, issueLine(null, chartIssues)) : undefined;
   }
 
-  const charts = loaded.map(({ chart }) => chart);
+  const charts = distinctCharts(loaded);
   const person = personFromOptions(options, file?.value);
   const notes = optionNotes({
     options,

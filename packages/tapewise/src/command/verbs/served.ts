@@ -6,7 +6,7 @@ import type { Context } from "../context.ts";
 import { EXIT } from "../exit-status.ts";
 import { writeTextFile } from "../files.ts";
 import { print, printJson } from "../io.ts";
-import { loadCharts } from "../load-charts.ts";
+import { distinctCharts, loadCharts } from "../load-charts.ts";
 import { chartOption, jsonOption, requireCharts, requireWords, showUnitOption } from "../options.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { note, sampleData, sampleLines } from "../report/sample-lines.ts";
@@ -56,7 +56,7 @@ async function runServed(options: ServedOptions, command: Command, { io, finish 
   if (loaded.length === 0) {
     return options.json === true ? printJson(io.stdout, issueLine(null, issues)) : undefined;
   }
-  const charts = loaded.map(({ chart }) => chart);
+  const charts = distinctCharts(loaded);
   const people = surveyedPeople(options.cut, charts);
   const { population, survey } = people;
   const unit = options.showUnit ?? "cm";

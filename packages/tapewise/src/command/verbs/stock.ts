@@ -5,7 +5,7 @@ import { summariseIssue } from "../../batch/summarise-issue.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-status.ts";
 import { print, printJson } from "../io.ts";
-import { loadCharts } from "../load-charts.ts";
+import { distinctCharts, loadCharts } from "../load-charts.ts";
 import { chartOption, jsonOption, requireCharts, requireWords } from "../options.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { note, sampleData, sampleLines } from "../report/sample-lines.ts";
@@ -68,7 +68,7 @@ async function runStock(options: StockOptions, command: Command, { io, finish }:
   if (loaded.length === 0) {
     return options.json === true ? printJson(io.stdout, issueLine(null, issues)) : undefined;
   }
-  const charts = loaded.map(({ chart }) => chart);
+  const charts = distinctCharts(loaded);
   const people = surveyedPeople(options.cut, charts);
   const request = { members, chance, ...(options.rule === undefined ? {} : { rule: options.rule }) };
   const answers = charts.map((chart) => ({
