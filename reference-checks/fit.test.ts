@@ -6,7 +6,7 @@ import type { Prior } from "@tapewise/measurement";
 import { unwrap } from "@tapewise/outcome";
 import { describe, expect, test } from "vitest";
 import { chartOf, estimateOf, priorOf, sizeOf, sureEstimate, torsoChart } from "../tests/fit/cases.ts";
-import { cuboids, memberships, misfitCases, rectangles, upperParts } from "./fit-figures.ts";
+import { boxes, cuboids, memberships, misfitCases, rectangles, upperParts } from "./fit-figures.ts";
 
 /** Agreement to so many units of the value itself. */
 function expectClose(actual: number, expected: number, relative: number): void {
@@ -39,7 +39,13 @@ function probabilityOf(
   ranges: readonly (readonly [number, number])[],
   rho: (i: number, j: number) => number,
 ): number {
-  const names: readonly DimensionId[] = ["torso-length", "back-waist-length", "shoulder-breadth"];
+  const names: readonly DimensionId[] = [
+    "torso-length",
+    "back-waist-length",
+    "shoulder-breadth",
+    "chest-girth",
+    "waist-girth",
+  ];
   const dimensions = names.slice(0, ranges.length);
   const prior: Prior = {
     ...priorOf({}),
@@ -63,6 +69,15 @@ describe("three correlated dimensions in a size (R mvtnorm)", () => {
     const ranges = lower.map((from, i) => [from, upper[i] ?? Number.NaN] as const);
     // Correlations stand in the order 12, 13, 23: the sum of the positions less one.
     expect(Math.abs(probabilityOf(ranges, (i, j) => rho[i + j - 1] ?? 0) - probability)).toBeLessThan(1e-10);
+  });
+});
+
+describe("several dimensions that all depend on one (mpmath)", () => {
+  // Up to four are exact but for rounding, which the lengths in mm add to; five are on a coarser grid.
+  test.each(boxes)("loadings $loadings", ({ ranges, loadings, probability }) => {
+    const rho = (i: number, j: number) => (loadings[i] ?? 0) * (loadings[j] ?? 0);
+    const error = Math.abs(probabilityOf(ranges, rho) - probability);
+    expect(error).toBeLessThan(ranges.length > 4 ? 2e-5 : 1e-11);
   });
 });
 

@@ -55,6 +55,14 @@ test("variables without bounds count for nothing", () => {
   expect(normalBoxProbability([UP, [-1, 1], ALL], equal(3, 0.4))).toBeCloseTo(pair, 11);
 });
 
+test("correlations that are next to nothing change next to nothing", () => {
+  const box: readonly Scores[] = [UP, [-1, 1], ALL];
+  // ½ · (2 Φ(1) − 1) = ½ · 0.682689492137086 (printed tables)
+  for (const rho of [0, 1e-320, 1e-200, 1e-13, 1e-11]) {
+    expect(normalBoxProbability(box, equal(3, rho))).toBeCloseTo(0.682689492137086 / 2, 10);
+  }
+});
+
 test("nothing fits an interval without width, and nothing nowhere", () => {
   expect(normalBoxProbability([[1, 1], UP, UP], equal(3, 0.4))).toBe(0);
   expect(normalBoxProbability([[20, 30], UP, UP], equal(3, 0.4))).toBe(0);
