@@ -188,4 +188,23 @@ describe("safeReadPerson", () => {
     const outcome = safeReadPerson(line({ cut: "men", stature: "183" }));
     expect(outcome.issues.map(({ code, path }) => [code, path])).toEqual([["length-no-unit", ["stature"]]]);
   });
+
+  test("two heights stand in for a torso length that was not read, with their warning", () => {
+    const outcome = safeReadPerson({
+      readings: { "cervicale-height": ["150 cm", "150.2 cm"], "iliac-crest-height": ["105 cm", "105.2 cm"] },
+    });
+    const torso = outcome.ok && outcome.value.estimates.find(({ dimension }) => dimension === "torso-length");
+    // 1501 mm - 1051 mm, the means by hand.
+    expect(torso && torso.mm).toBe(450);
+    expect(outcome.issues.map(({ code }) => code)).toContain("torso-length-straight");
+  });
+
+  test("two heights the wrong way round are an error", () => {
+    const { issues } = safeReadPerson({
+      readings: { "cervicale-height": ["105 cm"], "iliac-crest-height": ["150 cm"] },
+    });
+    expect(issues).toContainEqual(
+      expect.objectContaining({ code: "torso-heights-reversed", severity: "error" }),
+    );
+  });
 });

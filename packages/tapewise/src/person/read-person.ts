@@ -21,6 +21,7 @@ import { type LengthReading, type Millimetres, safeParseLength } from "@tapewise
 import { tapewiseIssues } from "../issues.ts";
 import { choosePrior, type PriorChoice } from "./choose-prior.ts";
 import type { PersonLine } from "./person-line.ts";
+import { torsoFromReadings } from "./torso-from-readings.ts";
 
 /** How a person is read. */
 export interface ReadPersonOptions {
@@ -43,7 +44,8 @@ const STATURES_APART_MM = 30;
  * and so is a dimension without any readable reading. Questions about readings are warnings. It fails
  * only when no dimension is left.
  *
- * Codes: those of `safeParseLength`, `safeReadReadings` and `safeEstimate`, with paths into the line,
+ * Codes: `torso-length-straight` and `torso-heights-reversed` where two heights stand in for the torso
+ * length; those of `safeParseLength`, `safeReadReadings` and `safeEstimate`, with paths into the line,
  * `person-readings-missing`, `person-rule-unusable`, `person-prior-needs-cut`, `person-statures-differ`,
  * `person-stature-implausible` and `person-stature-not-surveyed`.
  *
@@ -74,6 +76,8 @@ export function safeReadPerson(line: PersonLine, options: ReadPersonOptions = {}
     const estimate = take(safeEstimate({ dimension, readings, path, ...conditions, ...errorOf(line) }));
     if (estimate !== undefined) estimates.push(estimate);
   }
+  const torso = take(torsoFromReadings(estimates));
+  if (torso !== undefined) estimates.push(torso);
 
   const read = estimates.find((estimate) => estimate.dimension === "stature");
   const stated =
