@@ -264,6 +264,31 @@ test.prop([readEstimate, charts, fc.constantFrom("cm" as const, "in" as const)])
   },
 );
 
+test.prop([people, charts])(
+  "law: a questioned reading that the size hangs on leaves nothing to do before it is looked at again",
+  (person, chart) => {
+    const { questions, sizes, verdict, next } = answer(person, chart);
+    const judged = sizes.flatMap((fit) => fit.dimensions.map(({ dimension }) => dimension));
+    const isDoubted = questions.some(({ path }) => judged.some((dimension) => dimension === path.at(-1)));
+    if (questions.length > 0) expect(codes(next)[0]).toBe("check-reading");
+    if (!isDoubted) return;
+    expect(verdict).toBe("measure-again");
+    for (const code of ["other-chart", "consider-other-chart", "confirm-reading", "swap-hip-belt"]) {
+      expect(codes(next)).not.toContain(code);
+    }
+  },
+);
+
+test.prop([people, charts])(
+  "law: whoever is told to take a size that is not sure is told what to do about it",
+  (person, chart) => {
+    const { verdict, probability, next } = answer(person, chart);
+    if (verdict !== "fits" || probability >= defaultPolicy.sureProbability) return;
+    const advice = ["confirm-reading", "measure-dimension"];
+    expect(codes(next).some((code) => advice.includes(code))).toBe(true);
+  },
+);
+
 test.prop([people, charts])("law: no reading is altered, whatever the prior says", (person, chart) => {
   expect(answer(person, chart).estimates).toEqual(person.estimates);
 });
