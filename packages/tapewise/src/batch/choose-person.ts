@@ -41,7 +41,7 @@ export function choosePerson(
   const { issues } = outcome.ok ? outcome.value : outcome;
   if (!outcome.ok || issues.some((issue) => issue.severity === "error")) return issueLine(id, issues);
   const { packs, person } = outcome.value;
-  const inOrder = packs.toSorted((a, b) => a.position - b.position);
+  const inOrder = packs.toSorted((a, b) => a.index - b.index);
   return summariseChoice(
     id,
     person,

@@ -1,12 +1,5 @@
 import type { SizeChart } from "@tapewise/charts";
-import {
-  type Comparison,
-  compare,
-  type FitPolicy,
-  type Person,
-  type RankedChart,
-  type Recommendation,
-} from "@tapewise/fit";
+import { type Comparison, compare, type FitPolicy, type Person, type RankedChart } from "@tapewise/fit";
 import { failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
 import type { PriorChoice } from "./choose-prior.ts";
 import type { PersonLine } from "./person-line.ts";
@@ -14,18 +7,12 @@ import { safeReadPerson } from "./read-person.ts";
 import { safeParsePerson } from "./safe-parse-person.ts";
 import { sizesByStature } from "./sizes-by-stature.ts";
 
-/** One pack that could be judged. */
-export interface AnsweredPack extends RankedChart {
-  /** Which of the charts it is; the first is 0. */
-  readonly position: number;
-}
-
 /** What one person is answered. */
 export interface Answer {
   readonly line: PersonLine;
   readonly person: Person;
   /** The packs that could be judged, best first. */
-  readonly packs: readonly AnsweredPack[];
+  readonly packs: readonly RankedChart[];
   /** Everything about the readings and about charts that could not be judged. */
   readonly issues: readonly Issue[];
   readonly unit: "cm" | "in";
@@ -66,7 +53,7 @@ export function answerPerson(
   return success({
     line: parsed.value,
     person: read.value,
-    packs: comparison.ok ? placed(comparison.value, charts) : [],
+    packs: comparison.ok ? comparison.value.ranked : [],
     issues: [...issues, ...aboutCharts(comparison)],
     unit,
   });
@@ -79,21 +66,6 @@ function aboutCharts({ ok, issues }: Outcome<Comparison>): readonly Issue[] {
       ? issue
       : { ...issue, path: ["readings"], severity: ok ? "warning" : "error" },
   );
-}
-
-function placed({ ranked }: Comparison, charts: readonly SizeChart[]): readonly AnsweredPack[] {
-  const left = new Set(charts.keys());
-  return ranked.map((pack) => {
-    const position = [...left].find((one) => isOf(pack.recommendation, charts[one])) ?? 0;
-    left.delete(position);
-    return { ...pack, position };
-  });
-}
-
-/** Two charts may bear one name, but they do not share a range. */
-function isOf({ sizes }: Recommendation, chart: SizeChart | undefined): boolean {
-  const range = sizes[0]?.dimensions[0]?.range;
-  return chart?.sizes.some((size) => Object.values(size.ranges).some((one) => one === range)) ?? false;
 }
 
 function unitOfReadings(person: Person): "cm" | "in" {

@@ -22,8 +22,8 @@ export function reportAnswer(
   { budget = false, mostCards = Number.POSITIVE_INFINITY }: ReportOptions = {},
 ): string[] {
   const { person, packs, issues, unit } = answer;
-  const cards = packs.slice(0, mostCards).flatMap(({ rank, recommendation, position }) => {
-    const chart = charts[position];
+  const cards = packs.slice(0, mostCards).flatMap(({ rank, recommendation, index }) => {
+    const chart = charts[index];
     return chart === undefined ? [] : card(recommendation, chart, unit, packs.length > 1 ? rank : undefined);
   });
   return [

@@ -76,17 +76,15 @@ async function runDemo(json: boolean, { io }: Context): Promise<void> {
 /** Every member against every pack: the best size's chance in per cent, and a letter for the verdict. */
 function crewTable(answers: readonly Answer[], charts: readonly SizeChart[]): string[] {
   const rows = answers.map(({ line, packs }) => {
-    const cells = charts.map((_, position) => {
-      const found = packs.find((pack) => pack.position === position)?.recommendation;
+    const cells = charts.map((_, index) => {
+      const found = packs.find((pack) => pack.index === index)?.recommendation;
       return found === undefined ? "-" : `${shortPercent(jointChance(found))}${LETTERS[found.verdict]}`;
     });
     const [best] = packs;
     return [
       String(line.id),
       ...cells,
-      best === undefined
-        ? "-"
-        : `${best.position + 1} in ${shorten(cleanWord(best.recommendation.pick), 10)}`,
+      best === undefined ? "-" : `${best.index + 1} in ${shorten(cleanWord(best.recommendation.pick), 10)}`,
     ];
   });
   const numbers = charts.map((_, index) => String(index + 1));
