@@ -13,9 +13,9 @@ const answer = (value: unknown, charts: readonly SizeChart[]) => {
 const person = { readings: { "torso-length": ["45 cm", "45.2 cm"] } };
 
 describe("answerPerson", () => {
-  test("tells packs of one name apart by their position, the same chart twice as well", () => {
+  test("tells packs of one name apart by their index, the same chart twice as well", () => {
     const { packs } = answer(person, [long, plain, plain]);
-    expect(packs.map(({ position, recommendation }) => [position, recommendation.pick])).toEqual([
+    expect(packs.map(({ index, recommendation }) => [index, recommendation.pick])).toEqual([
       [1, "M"],
       [2, "M"],
       [0, "L"],
