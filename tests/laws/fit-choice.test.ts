@@ -82,10 +82,7 @@ test.prop([people, charts, fc.integer({ min: -100, max: 100 })])(
             }),
       };
       const change = (one: Interval) => ({ ...one, from: snap(one.from) + shift, to: snap(one.to) + shift });
-      const recommendation = answer(moved, withTorso(chart, change));
-      // The limits of what people have stay where they are.
-      fc.pre(recommendation.questions.every((question) => question.code !== "estimate-implausible"));
-      return gist(recommendation);
+      return gist(answer(moved, withTorso(chart, change)));
     };
     expect(at(by)).toEqual(at(0));
   },
