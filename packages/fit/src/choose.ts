@@ -1,4 +1,4 @@
-import type { ChartDimension, SizeChart } from "@tapewise/charts";
+import { type ChartDimension, type SizeChart, speakDimension } from "@tapewise/charts";
 import { createIssue, failure, type Issue, type Outcome, success } from "@tapewise/outcome";
 import type { Choice } from "./choice.ts";
 import { conclude } from "./conclude.ts";
@@ -12,7 +12,6 @@ import { planLook } from "./plan-look.ts";
 import { rankSizes } from "./rank-sizes.ts";
 import { settle } from "./settle.ts";
 import { judge } from "./verdict.ts";
-import { speakDimension } from "./write-reason.ts";
 
 /**
  * Chooses a size of one chart. Codes of failure: `chart-without-sizes`, `chart-not-judged`.

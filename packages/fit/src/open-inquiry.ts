@@ -1,3 +1,4 @@
+import { speakDimension } from "@tapewise/charts";
 import { createIssue, failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { checkPolicy } from "./check-policy.ts";
 import { checkUnit } from "./check-unit.ts";
@@ -6,7 +7,6 @@ import type { Inquiry } from "./inquiry.ts";
 import { fitIssues } from "./issues.ts";
 import type { Person, RecommendOptions } from "./person.ts";
 import { questionEstimates } from "./question-estimates.ts";
-import { speakDimension } from "./write-reason.ts";
 
 /** Puts together what is known of a person, once for all charts. The only code of failure: `estimate-repeated`. */
 export function openInquiry(person: Person, options: RecommendOptions): Outcome<Inquiry> {

@@ -1,8 +1,8 @@
+import { speakDimension } from "@tapewise/charts";
 import { plausibleLimits } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import type { Beliefs } from "./belief.ts";
 import { fitIssues } from "./issues.ts";
-import { speakDimension } from "./write-reason.ts";
 
 /**
  * Estimates that lie outside what people have, children included: a wrong unit, as a rule. They are

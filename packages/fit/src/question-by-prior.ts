@@ -1,10 +1,10 @@
+import { speakDimension } from "@tapewise/charts";
 import type { Prior } from "@tapewise/measurement";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { normalUpperTail } from "@tapewise/statistics";
 import type { Beliefs } from "./belief.ts";
 import { fitIssues } from "./issues.ts";
 import type { FitPolicy } from "./policy.ts";
-import { speakDimension } from "./write-reason.ts";
 
 /**
  * Estimates that lie far from what the prior expects (a slip in finding a bone, a wrong unit): the

@@ -1,5 +1,4 @@
-import type { ChartDimension } from "@tapewise/charts";
-import { dimensionName } from "@tapewise/landmarks";
+import { type ChartDimension, speakDimension } from "@tapewise/charts";
 import { fillTemplate } from "@tapewise/outcome";
 import { formatLength, millimetres } from "@tapewise/units";
 import type { PlainReason, Reason } from "./reason.ts";
@@ -39,9 +38,4 @@ function writeLength(lengthMm: number, unit: SentenceUnit): string {
   }
   if (isShort) return "less than 1/8 in";
   return formatLength(length, { unit: "in", denominator: 8, rounding: "half-even" });
-}
-
-/** A dimension as it is read aloud. */
-export function speakDimension(dimension: ChartDimension): string {
-  return dimension === "unstated-hip-girth" ? "hip girth" : dimensionName(dimension);
 }
