@@ -3,7 +3,7 @@ import { posix } from "node:path";
 import { findCircles } from "./circles.ts";
 import { codeOf } from "./code-of.ts";
 import { type ImportSite, listImports } from "./imports.ts";
-import { importName, nodePackage, type Rung } from "./ladder.ts";
+import { importName, nodePackages, type Rung } from "./ladder.ts";
 import { listEntryPoints, type Package, type SourceText } from "./workspace.ts";
 
 /** What a check of the whole workspace found, and how much it looked at. */
@@ -58,7 +58,7 @@ function checkPackage(entry: Package, rung: Rung, workspace: ReadonlyMap<string,
       }
     } else if (specifier.startsWith("node:") || (kind === "reference" && specifier === "node")) {
       nodeUsers.set(path, at);
-      if (entry.name !== nodePackage) violations.push(`${at}: ${kind} of "${specifier}" outside the command`);
+      if (!nodePackages.has(entry.name)) violations.push(`${at}: ${kind} of "${specifier}" outside the command`);
     } else if (builtinModules.includes(specifier)) {
       violations.push(`${at}: ${kind} of "${specifier}" without "node:"`);
     } else {

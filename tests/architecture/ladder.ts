@@ -79,8 +79,8 @@ const rungs: readonly Rung[] = [
   },
   {
     level: 6,
-    package: "tapewise",
-    subject: "the facade, one namespace a package, and the `tapewise` command",
+    package: "afterwards",
+    subject: "after the choice: the check on the body, exchanges as evidence, returns, lending",
     mayImport: [
       "outcome",
       "units",
@@ -96,6 +96,30 @@ const rungs: readonly Rung[] = [
   },
   {
     level: 7,
+    package: "tapewise",
+    subject: "the facade, one namespace a package, and the `tapewise` command",
+    mayImport: [
+      "outcome",
+      "units",
+      "intervals",
+      "statistics",
+      "landmarks",
+      "measurement",
+      "charts",
+      "population",
+      "fit",
+      "coverage",
+      "afterwards",
+    ],
+  },
+  {
+    level: 8,
+    package: "duckdb",
+    subject: "tables in and out through DuckDB, and the choice as SQL; optional",
+    mayImport: ["tapewise"],
+  },
+  {
+    level: 8,
     package: "site",
     subject: "documentation and playground",
     mayImport: ["tapewise"],
@@ -108,8 +132,8 @@ const rungs: readonly Rung[] = [
  */
 export const ladder: ReadonlyMap<string, Rung> = new Map(rungs.map((rung) => [rung.package, rung]));
 
-/** The package of the only code that may use Node: the command. */
-export const nodePackage = "tapewise";
+/** The packages of the only code that may use Node: the command, and tables on disk. */
+export const nodePackages: ReadonlySet<string> = new Set(["tapewise", "duckdb"]);
 
 /** The name a package is imported by. */
 export function importName(packageName: string): string {
