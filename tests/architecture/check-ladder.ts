@@ -58,7 +58,8 @@ function checkPackage(entry: Package, rung: Rung, workspace: ReadonlyMap<string,
       }
     } else if (specifier.startsWith("node:") || (kind === "reference" && specifier === "node")) {
       nodeUsers.set(path, at);
-      if (!nodePackages.has(entry.name)) violations.push(`${at}: ${kind} of "${specifier}" outside the command`);
+      if (!nodePackages.has(entry.name))
+        violations.push(`${at}: ${kind} of "${specifier}" outside the command`);
     } else if (builtinModules.includes(specifier)) {
       violations.push(`${at}: ${kind} of "${specifier}" without "node:"`);
     } else {

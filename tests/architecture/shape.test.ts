@@ -35,7 +35,9 @@ describe.each(packages)("$folder", ({ name, folder, manifest, files }) => {
   });
 
   test("has the compiler settings of every package, and references what it depends on", () => {
-    const ours = Object.keys(manifest.dependencies ?? {}).filter((key) => /^(@tapewise\/|tapewise$)/.test(key));
+    const ours = Object.keys(manifest.dependencies ?? {}).filter((key) =>
+      /^(@tapewise\/|tapewise$)/.test(key),
+    );
     const settings = JSON.parse(readFileSync(join(root, folder, "tsconfig.json"), "utf8"));
     const references: readonly { path: string }[] = settings.references;
     expect({ ...settings, references: references.map(({ path }) => path).sort() }).toEqual({
