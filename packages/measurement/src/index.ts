@@ -15,6 +15,15 @@ export { readingsFor } from "./readings-for.ts";
 export { roundingCorrelation } from "./rounding-correlation.ts";
 export { type StatementOptions, stateEstimate } from "./state-estimate.ts";
 export type { StatedError } from "./stated-error.ts";
+export { createStudy, type StudyParts } from "./study/create-study.ts";
+export type {
+  MissingCell,
+  MissingReason,
+  SetAsideReading,
+  Study,
+  StudyCell,
+  StudyReading,
+} from "./study/study.ts";
 export {
   type CombinedUncertainty,
   combineUncertainties,
