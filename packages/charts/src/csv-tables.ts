@@ -1,4 +1,4 @@
-import type { Cell, Row } from "./delimited-text.ts";
+import type { Cell, Row } from "@tapewise/tables";
 
 /** A header line and the lines below it. */
 export interface CsvTable {

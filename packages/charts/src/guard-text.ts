@@ -1,7 +1,7 @@
 import { failure, type Outcome, success } from "@tapewise/outcome";
+import { placeOf } from "@tapewise/tables";
 import { chartIssue } from "./chart-issue.ts";
 import { LONGEST_TEXT } from "./data.ts";
-import { placeOf } from "./text-lines.ts";
 
 /** How many control characters or undecodable bytes show that a text is none. */
 const STRANGE_SHARE = 0.1;

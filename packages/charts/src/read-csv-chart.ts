@@ -1,25 +1,20 @@
 import type { Issue } from "@tapewise/outcome";
+import { type Cell, placeOf, readTable } from "@tapewise/tables";
 import { chartIssue } from "./chart-issue.ts";
 import { type CsvTable, csvTables } from "./csv-tables.ts";
 import { LONGEST_CELL, MOST_COLUMNS, MOST_SIZES } from "./data.ts";
-import { type Cell, readDelimitedText, type Separator } from "./delimited-text.ts";
-import { detectSeparator } from "./detect-separator.ts";
 import type { DraftChart, DraftSize } from "./draft.ts";
 import { keepFirst } from "./keep-first.ts";
 import { readCsvColumns } from "./read-csv-columns.ts";
 import { readCsvRow } from "./read-csv-row.ts";
 import { readHeader } from "./read-header.ts";
 import { readRemarks } from "./read-remarks.ts";
-import { placeOf } from "./text-lines.ts";
 import { withoutUnitlessColumns } from "./unitless-columns.ts";
 
 /** Reads the CSV form of a chart. What cannot be read is reported and left out. */
 export function readCsvChart(text: string, file: string | undefined): DraftChart {
   const issues: Issue[] = [];
-  // Spreadsheets may name the separator in a first line `sep=;`. As a remark it keeps the lines' numbers.
-  const declared = /^sep=([,;\t])(?=[\r\n])/i.exec(text)?.[1] as Separator | undefined;
-  const table = declared === undefined ? text : `#${text.slice(1)}`;
-  const { rows, quoteFaults } = readDelimitedText(table, declared ?? detectSeparator(text));
+  const { rows, quoteFaults } = readTable(text);
   for (const { line, column } of quoteFaults) {
     issues.push(chartIssue("chart-csv-quote", { place: placeOf(line, column, file) }));
   }
@@ -27,14 +22,14 @@ export function readCsvChart(text: string, file: string | undefined): DraftChart
   const about = readRemarks(remarks, issues, file);
   return {
     about,
-    sizes: sizes === undefined ? [] : readTable(sizes, "sizes", issues, file),
-    belts: belts === undefined ? [] : readTable(belts, "belts", issues, file),
+    sizes: sizes === undefined ? [] : readSizes(sizes, "sizes", issues, file),
+    belts: belts === undefined ? [] : readSizes(belts, "belts", issues, file),
     issues,
     place: placeOf(1, 1, file),
   };
 }
 
-function readTable(
+function readSizes(
   table: CsvTable,
   kind: "sizes" | "belts",
   issues: Issue[],

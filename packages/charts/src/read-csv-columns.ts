@@ -1,11 +1,10 @@
 import { closestWord, didYouMean, type Issue, relocateIssue } from "@tapewise/outcome";
+import { type Cell, placeOf } from "@tapewise/tables";
 import { chartIssue } from "./chart-issue.ts";
 import { LONGEST_CELL, MOST_COLUMNS } from "./data.ts";
-import type { Cell } from "./delimited-text.ts";
 import { type Column, readHeader } from "./read-header.ts";
 import { quantityUnits } from "./read-quantity-cell.ts";
 import type { StatedUnits } from "./statement.ts";
-import { placeOf } from "./text-lines.ts";
 
 const OTHER_COLUMNS = ["size", "capacity", "volume", "mass", "weight", "harness"];
 

@@ -1,7 +1,7 @@
 import { type Issue, type IssuePath, type Outcome, type Place, relocateIssue } from "@tapewise/outcome";
+import { type Cell, placeOf } from "@tapewise/tables";
 import { chartIssue } from "./chart-issue.ts";
 import { LONGEST_CELL } from "./data.ts";
-import type { Cell } from "./delimited-text.ts";
 import type { DraftRange, DraftSize } from "./draft.ts";
 import { shortText } from "./parts.ts";
 import { readCell } from "./read-cell.ts";
@@ -11,7 +11,6 @@ import { readWord } from "./read-word.ts";
 import { type ChartDimension, type HarnessKind, harnessKinds } from "./size-chart.ts";
 import { isNotStated, tidyCell } from "./split-cell.ts";
 import type { Statement } from "./statement.ts";
-import { placeOf } from "./text-lines.ts";
 
 /** What surrounds a line: its table's width, where it sits in the chart, and the file. */
 export interface RowContext {

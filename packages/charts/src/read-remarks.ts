@@ -1,10 +1,10 @@
+import { placeOf } from "@tapewise/tables";
 import { type AboutKey, aboutKeys, readAbout } from "./about-chart.ts";
 import { chartIssue } from "./chart-issue.ts";
 import type { ChartDefaults } from "./chart-options.ts";
 import type { Remark } from "./csv-tables.ts";
 import { type Reading, shortText } from "./parts.ts";
 import { hintFor } from "./suggest-word.ts";
-import { placeOf } from "./text-lines.ts";
 
 const STATEMENT = /^#+\s*(\p{L}+)\s*:(.*)$/u;
 

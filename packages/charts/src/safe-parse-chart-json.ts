@@ -1,4 +1,5 @@
 import { failure, type Outcome } from "@tapewise/outcome";
+import { placesIn } from "@tapewise/tables";
 import { chartIssue } from "./chart-issue.ts";
 import type { ChartOptions } from "./chart-options.ts";
 import { DEEPEST_JSON } from "./data.ts";
@@ -7,7 +8,6 @@ import { guardText } from "./guard-text.ts";
 import { readJsonChart } from "./read-json-chart.ts";
 import type { SizeChart } from "./size-chart.ts";
 import { sourceOfJson } from "./source-of-json.ts";
-import { placesIn } from "./text-lines.ts";
 
 /**
  * Reads a size chart from its JSON form. A range is text as in a cell (`"38-43 cm"`), or an object with

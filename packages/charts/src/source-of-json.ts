@@ -1,6 +1,6 @@
 import { parse, type ValueNode } from "@humanwhocodes/momoa";
+import type { PlaceAt } from "@tapewise/tables";
 import type { Source } from "./source.ts";
-import type { PlaceAt } from "./text-lines.ts";
 
 /** Where JSON text stops being JSON. */
 export interface JsonFault {

@@ -1,10 +1,10 @@
 import { type Issue, relocateIssue } from "@tapewise/outcome";
+import { placeOf } from "@tapewise/tables";
 import { chartIssue } from "./chart-issue.ts";
 import type { CsvTable } from "./csv-tables.ts";
 import { LONGEST_CELL } from "./data.ts";
 import { readCell } from "./read-cell.ts";
 import type { CsvColumns, UsedColumn } from "./read-csv-columns.ts";
-import { placeOf } from "./text-lines.ts";
 
 /**
  * Leaves out columns whose header ends in a bracket that is no unit, such as `torso-length (furlong)`,

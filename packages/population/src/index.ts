@@ -1,3 +1,4 @@
+export type { Separator } from "@tapewise/tables";
 export { normalBoxProbability } from "./box/normal-box.ts";
 export { menReference, womenReference } from "./data.ts";
 export {
@@ -44,7 +45,6 @@ export {
   truePercentiles,
 } from "./repeats/true-percentiles.ts";
 export { varianceComponents } from "./repeats/variance-components.ts";
-export type { Separator } from "./survey/delimited.ts";
 export { readSurvey, safeReadSurvey } from "./survey/read-survey.ts";
 export type {
   LengthColumn,

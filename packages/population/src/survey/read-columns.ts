@@ -1,10 +1,10 @@
 import { dimensionIds } from "@tapewise/landmarks";
 import { InvalidArgumentError, type Issue } from "@tapewise/outcome";
+import type { Cell } from "@tapewise/tables";
 import { lengthUnits } from "@tapewise/units";
 import type { Variable } from "../joint/joint-model.ts";
 import { requireAbout } from "../joint/variable.ts";
 import { requirePositive } from "../require-argument.ts";
-import type { Cell } from "./delimited.ts";
 import type { ReportSurvey } from "./report-survey.ts";
 import type { LengthColumn, MassColumn, SurveyMapping } from "./survey.ts";
 

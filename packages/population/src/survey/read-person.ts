@@ -1,7 +1,7 @@
 import { plausibleLimits } from "@tapewise/landmarks";
 import type { Issue } from "@tapewise/outcome";
+import type { Cell } from "@tapewise/tables";
 import type { Variable } from "../joint/joint-model.ts";
-import type { Cell } from "./delimited.ts";
 import { readAmount, readNumber } from "./read-amount.ts";
 import type { Columns, SourceColumn } from "./read-columns.ts";
 import type { ReportSurvey } from "./report-survey.ts";

@@ -1,7 +1,7 @@
 import { failure, hasIssues, type Issue, type Outcome, success, unwrap } from "@tapewise/outcome";
-import { detectSeparator, readDelimited } from "./delimited.ts";
 import { type Columns, readColumns } from "./read-columns.ts";
 import { type PersonRead, readPerson } from "./read-person.ts";
+import { readSurveyTable } from "./read-survey-table.ts";
 import { type ReportSurvey, reportSurvey } from "./report-survey.ts";
 import type { Survey, SurveyMapping, SurveyOptions, SurveyPerson } from "./survey.ts";
 
@@ -45,8 +45,7 @@ export function safeReadSurvey(
   const report = reportSurvey(options.file);
   const start = { line: 1, column: 1 };
   if (typeof text !== "string") return failure([report("survey-not-text", { received: text }, start)]);
-  const separator = options.separator ?? detectSeparator(text);
-  const { rows, openQuote } = readDelimited(text, separator);
+  const { rows, openQuote } = readSurveyTable(text, options.separator);
   const issues: Issue[] =
     openQuote === undefined ? [] : [report("survey-quote-open", { received: '"' }, openQuote)];
   const [header, ...lines] = rows;

@@ -1,6 +1,6 @@
 import { createIssue, type Issue, type IssueDetails } from "@tapewise/outcome";
+import type { Cell } from "@tapewise/tables";
 import { populationIssues } from "../issues.ts";
-import type { Cell } from "./delimited.ts";
 
 /** Makes an issue of a survey, at the place of a cell. */
 export type ReportSurvey = (

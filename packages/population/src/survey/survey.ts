@@ -1,7 +1,7 @@
 import type { DimensionId } from "@tapewise/landmarks";
+import type { Separator } from "@tapewise/tables";
 import type { DecimalMark, LengthUnit } from "@tapewise/units";
 import type { About, Variable } from "../joint/joint-model.ts";
-import type { Separator } from "./delimited.ts";
 
 /** Where a length stands in a survey. */
 export interface LengthColumn {

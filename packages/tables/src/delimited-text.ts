@@ -1,33 +1,9 @@
-/** A cell with the place of its first character. Line and column count from 1. */
-export interface Cell {
-  readonly text: string;
-  readonly line: number;
-  readonly column: number;
-}
-
-/** A line of cells, a remark (`# …`, kept whole, for its text may hold separators), or a blank line. */
-export type Row =
-  | { readonly kind: "cells"; readonly line: number; readonly cells: readonly Cell[] }
-  | { readonly kind: "remark"; readonly line: number; readonly text: string }
-  | { readonly kind: "blank"; readonly line: number };
-
-/** A quotation mark that opens a cell and is never closed, or that closes it before its end. */
-export interface QuoteFault {
-  readonly line: number;
-  readonly column: number;
-}
-
-export interface DelimitedText {
-  readonly rows: readonly Row[];
-  readonly quoteFaults: readonly QuoteFault[];
-}
-
-/** The characters that may part the cells of a line. */
-export type Separator = "," | ";" | "\t";
+import type { Cell, DelimitedText, DelimitedTextOptions, QuoteFault, Row, Separator } from "./table-rows.ts";
 
 interface Cursor {
   readonly text: string;
   readonly separator: Separator;
+  readonly remarks: boolean;
   readonly quoteFaults: QuoteFault[];
   position: number;
   line: number;
@@ -43,16 +19,32 @@ interface Cursor {
  *
  * More is allowed than there: any kind of line end, lines of unequal length, quotation marks inside
  * an unquoted cell (an inch sign), blank lines and `#` lines. A quotation mark without its partner is
- * reported and passed over, so that its cell and the rest of the file stay readable. Linear in the length.
+ * reported and passed over, so that its cell and the rest of the file stay readable; whoever wants no value
+ * out of such a cell finds it by the place of its fault. A byte order mark at the start counts for nothing.
+ * Linear in the length.
+ *
+ * @example
+ * ```ts
+ * import { readDelimitedText } from "@tapewise/tables";
+ * const { rows } = readDelimitedText("size;torso\nS;38,5", ";");
+ * const [, row] = rows;
+ * row?.kind === "cells" && row.cells[1]; // => { text: "38,5", line: 2, column: 3 }
+ * ```
  */
-export function readDelimitedText(text: string, separator: Separator): DelimitedText {
+export function readDelimitedText(
+  text: string,
+  separator: Separator,
+  options: DelimitedTextOptions = {},
+): DelimitedText {
+  const start = text.startsWith("\uFEFF") ? 1 : 0;
   const cursor: Cursor = {
     text,
     separator,
+    remarks: options.remarks ?? true,
     quoteFaults: [],
-    position: 0,
+    position: start,
     line: 1,
-    lineStart: 0,
+    lineStart: start,
     lineEnd: -1,
     openQuoteSeen: false,
   };
@@ -64,7 +56,7 @@ export function readDelimitedText(text: string, separator: Separator): Delimited
 function readRow(cursor: Cursor): Row {
   const { text } = cursor;
   const line = cursor.line;
-  if (text[cursor.position] === "#") {
+  if (cursor.remarks && text[cursor.position] === "#") {
     const end = endOfLine(text, cursor.position);
     const remark = text.slice(cursor.position, end);
     cursor.position = end;
@@ -80,7 +72,7 @@ function readRow(cursor: Cursor): Row {
   passLineEnd(cursor);
   const [first] = cells;
   // Spreadsheets quote a remark that holds a comma.
-  if (first !== undefined && /^#\s*\p{L}+\s*:/u.test(first.text)) {
+  if (cursor.remarks && first !== undefined && /^#\s*\p{L}+\s*:/u.test(first.text)) {
     return { kind: "remark", line, text: first.text };
   }
   return cells.every((cell) => cell.text.trim() === "")
@@ -101,15 +93,20 @@ function readCell(cursor: Cursor): Cell {
   // A mark that closes lines below, in the middle of a cell, opens that cell: this one was never closed.
   if (close === -1 || (close > lineEnd && !endsCell(cursor, close + 1))) {
     cursor.openQuoteSeen = true;
-    cursor.quoteFaults.push({ line, column });
     cursor.position++;
-    return { text: readPlain(cursor), line, column };
+    const plain = readPlain(cursor);
+    cursor.quoteFaults.push({ kind: "open", line, column, written: `"${plain}` });
+    return { text: plain, line, column };
   }
-  const quoted = text.slice(cursor.position + 1, close).replaceAll('""', '"');
+  const opened = cursor.position;
+  const quoted = text.slice(opened + 1, close).replaceAll('""', '"');
   countLines(cursor, cursor.position, close);
   cursor.position = close + 1;
   const rest = readPlain(cursor);
-  if (rest.trim() !== "") cursor.quoteFaults.push({ line, column });
+  if (rest.trim() !== "") {
+    const written = text.slice(opened, cursor.position);
+    cursor.quoteFaults.push({ kind: "early", line, column, written });
+  }
   return { text: quoted + rest, line, column };
 }
 

@@ -5,6 +5,12 @@ export type PlaceAt = (offset: number) => Place;
 
 /**
  * Prepares a text for looking up places. A line ends with `\n`, `\r\n` or `\r`, as editors count.
+ *
+ * @example
+ * ```ts
+ * import { placesIn } from "@tapewise/tables";
+ * placesIn("ab\ncd", "crew.json")(4); // => { file: "crew.json", line: 2, column: 2 }
+ * ```
  */
 export function placesIn(text: string, file: string | undefined): PlaceAt {
   const starts: number[] = [0];
@@ -26,7 +32,15 @@ export function placesIn(text: string, file: string | undefined): PlaceAt {
   };
 }
 
-/** A place, with its file where there is one. */
+/**
+ * A place, with its file where there is one.
+ *
+ * @example
+ * ```ts
+ * import { placeOf } from "@tapewise/tables";
+ * placeOf(2, 7, undefined); // => { line: 2, column: 7 }
+ * ```
+ */
 export function placeOf(line: number, column: number, file: string | undefined): Place {
   return file === undefined ? { line, column } : { file, line, column };
 }

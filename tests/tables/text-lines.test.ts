@@ -1,5 +1,5 @@
+import { placeOf, placesIn } from "@tapewise/tables";
 import { expect, test } from "vitest";
-import { placeOf, placesIn } from "../../packages/charts/src/text-lines.ts";
 
 test("lines end with LF, CRLF or CR; columns count from 1", () => {
   const text = "ab\ncd\r\ne\rf";

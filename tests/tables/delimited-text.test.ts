@@ -1,7 +1,7 @@
 import { fc, test as property } from "@fast-check/vitest";
+import { type Row, readDelimitedText, type Separator } from "@tapewise/tables";
 import { parse } from "csv-parse/sync";
 import { describe, expect, test } from "vitest";
-import { type Row, readDelimitedText, type Separator } from "../../packages/charts/src/delimited-text.ts";
 
 const cellsOf = (rows: readonly Row[]): string[][] =>
   rows.flatMap((row) => (row.kind === "cells" ? [row.cells.map((cell) => cell.text)] : []));
@@ -69,6 +69,35 @@ test("cells know their line and column", () => {
         { text: "z", line: 4, column: 8 },
       ],
     },
+  ]);
+});
+
+test("a byte order mark takes no column", () => {
+  const { rows } = readDelimitedText("\uFEFFa,b", ",");
+  expect(rows).toEqual([
+    {
+      kind: "cells",
+      line: 1,
+      cells: [
+        { text: "a", line: 1, column: 1 },
+        { text: "b", line: 1, column: 3 },
+      ],
+    },
+  ]);
+});
+
+test("lines that begin with # are cells where there are no remarks", () => {
+  const { rows } = readDelimitedText('#1,x\n"# id: 2",y', ",", { remarks: false });
+  expect(cellsOf(rows)).toEqual([
+    ["#1", "x"],
+    ["# id: 2", "y"],
+  ]);
+});
+
+test("a cell whose marks do not fit is told as it was written, and which mark is at fault", () => {
+  expect(readDelimitedText('x,"8""2"5,c\n"91,d', ",").quoteFaults).toEqual([
+    { kind: "early", line: 1, column: 3, written: '"8""2"5' },
+    { kind: "open", line: 2, column: 1, written: '"91' },
   ]);
 });
 
