@@ -1,3 +1,26 @@
+export { type ChangedPicks, changedPicks } from "./evidence/changed-picks.ts";
+export {
+  type ChartCorrection,
+  type CorrectedChart,
+  type CorrectedRange,
+  correctChart,
+} from "./evidence/correct-chart.ts";
+export { createEvidence, type Evidence, type ProductTable } from "./evidence/create-evidence.ts";
+export { evidenceDefaults } from "./evidence/data.ts";
+export type { EvidenceModel, EvidenceScale } from "./evidence/evidence-model.ts";
+export { learnMaker } from "./evidence/learn-maker.ts";
+export { learnProduct } from "./evidence/learn-product.ts";
+export type { Learned, LearnedChart } from "./evidence/learned.ts";
+export { lengthAfter } from "./evidence/length-after.ts";
+export { priorAfter } from "./evidence/prior-after.ts";
+export {
+  type EvidencedChoice,
+  type EvidenceOptions,
+  recommendWithEvidence,
+} from "./evidence/recommend-with-evidence.ts";
+export { safeSeeOutcome } from "./evidence/see-outcome.ts";
+export type { ProductKey, SeenOutcome, Side } from "./evidence/seen-outcome.ts";
+export { widenByDoubt } from "./evidence/widen-by-doubt.ts";
 export { afterwardsIssues } from "./issues.ts";
 export { memoryOutcomeStore } from "./log/memory-outcome-store.ts";
 export { OUTCOME_MOMENT } from "./log/moment.ts";

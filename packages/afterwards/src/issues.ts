@@ -68,6 +68,22 @@ const catalogue = {
     message: "a row with the id {received} came before; this one was not counted again",
     expected: "an id that no other row has",
   },
+  // Outcomes as evidence about charts.
+  "evidence-chart-differs": {
+    severity: "error",
+    message: "the outcome is of {received} and the chart is of {known}",
+    expected: "the chart that the size was taken from",
+  },
+  "evidence-size-unknown": {
+    severity: "error",
+    message: "{chart} has no size {received}",
+    expected: "a size of the chart: {known}",
+  },
+  "evidence-not-usable": {
+    severity: "warning",
+    message: "“{received}” says nothing of {chart}, for its {part} in {size} or the body there is not known",
+    expected: "a range of the {part} in the chart and an estimate of what it goes by",
+  },
 } as const;
 
 /** What can be wrong with outcomes, with a shelf to lend from, and with what follows a choice. */
