@@ -143,6 +143,16 @@ const catalogue = {
     message: "{received} cannot be written ({reason})",
     expected: "a path in a folder that you may write to",
   },
+  "outcome-log-busy": {
+    severity: "error",
+    message: "{received} is being rewritten by {who} and did not come free within {seconds} s",
+    expected: "to be tried again; if nobody rewrites the log any more, “{lock}” may be removed",
+  },
+  "outcome-log-unsure": {
+    severity: "error",
+    message: "{received} is being rewritten by {who}, so that it cannot be told whether the row was kept",
+    expected: "the same row with the same id once more; a row that comes twice is counted once",
+  },
   "file-not-json": {
     severity: "error",
     message: "{received} is not JSON",

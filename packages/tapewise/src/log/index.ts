@@ -1,0 +1,1 @@
+export { type FileOutcomeStoreOptions, fileOutcomeStore } from "./file-outcome-store.ts";
