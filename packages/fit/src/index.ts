@@ -1,4 +1,17 @@
 export type { Belief, Beliefs } from "./belief.ts";
+export {
+  type ChoiceColumns,
+  chooseColumns,
+  createChoiceColumns,
+  type PeopleColumns,
+} from "./columns/choose-columns.ts";
+export { chooseRow } from "./columns/choose-row.ts";
+export { columnReasons, columnVerdicts } from "./columns/column-codes.ts";
+export type { ColumnPlan } from "./columns/column-plan.ts";
+export { type ColumnRow, createRow } from "./columns/column-row.ts";
+export { safeCompileColumns } from "./columns/compile-columns.ts";
+export { spreadsAfterLooks } from "./columns/spreads-after-looks.ts";
+export type { KnownOfPeople } from "./columns/typical-inquiry.ts";
 export { compare } from "./compare.ts";
 export type { Comparison, RankedChart } from "./comparison.ts";
 export { type ComparisonCode, comparisonTexts } from "./comparison-texts.ts";

@@ -32,6 +32,22 @@ const catalogue = {
       "{readingMm} mm for the {dimension} is {differenceMm} mm {side} what people have, children included",
     expected: "a reading from {fromMm} to {toMm} mm, or a second look at the unit",
   },
+  "columns-belts-apart": {
+    severity: "error",
+    message: "{received} has hip belts that are picked by themselves, which columns do not hold",
+    expected: "a chart without belts sized apart, or one person at a time",
+  },
+  "columns-beliefs-joint": {
+    severity: "error",
+    message:
+      "what is known beforehand binds two dimensions of {received} together, which columns do not hold",
+    expected: "dimensions that are independent of each other, or one person at a time",
+  },
+  "columns-girth-unclear": {
+    severity: "error",
+    message: "{received} says “hip” where more than one girth may be meant, which columns do not hold",
+    expected: "a chart that says which girth it means, or one person at a time",
+  },
 } as const;
 
 /** What keeps a choice from being made (errors), and doubts about what was read (warnings). */

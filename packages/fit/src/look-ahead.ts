@@ -24,6 +24,12 @@ export interface Standing {
 const POINTS = 48;
 let scores: readonly number[] | undefined;
 
+/** The scores of the points of the predictive distribution. */
+export function lookAheadScores(): readonly number[] {
+  scores ??= Array.from({ length: POINTS }, (_, i) => normalQuantile((i + 0.5) / POINTS));
+  return scores;
+}
+
 /**
  * Preposterior analysis (Raiffa & Schlaifer 1961): the dimension is now known as N(m, s²); after the
  * further readings it will be known as N(m′, s′²), where m′ itself is N(m, s² − s′²) today. For each
@@ -47,8 +53,7 @@ export function lookAhead(
   });
   let changes = 0;
   let gain = 0;
-  scores ??= Array.from({ length: POINTS }, (_, i) => normalQuantile((i + 0.5) / POINTS));
-  for (const score of scores) {
+  for (const score of lookAheadScores()) {
     const length = {
       meanMm: now.meanMm + score * spread,
       sdMm: afterSdMm,

@@ -70,20 +70,20 @@ function lookAt(
 }
 
 /** The step of a reading that is not yet taken: the millimetres of a tape. */
-const USUAL_STEP_MM = 1;
+export const USUAL_STEP_MM = 1;
 
 /** An error that somebody stated holds for their way of reading; what a helper would bring is not known. */
-function isHelperAnOption({ conditions, budget }: Estimate): boolean {
+export function isHelperAnOption({ conditions, budget }: Estimate): boolean {
   return conditions.measuredBy === "self" && budget.every((line) => line.basis !== "stated");
 }
 
-function stepOf({ readings }: Estimate): number {
+export function stepOf({ readings }: Estimate): number {
   const [first, ...others] = readings.map(({ stepMm }) => stepMm);
   return others.reduce((least, step) => Math.min(least, step), first ?? USUAL_STEP_MM);
 }
 
 /** Uncertainty after further readings of the same kind: their mean replaces that of the readings so far. */
-function withMoreReadings(belief: Belief, estimate: Estimate, further: number): number {
+export function withMoreReadings(belief: Belief, estimate: Estimate, further: number): number {
   const count = estimate.readings.length + further;
   const after = estimate.lastingMm ** 2 + estimate.perReadingMm ** 2 / count;
   if (after === 0) return 0;
@@ -95,7 +95,7 @@ function withMoreReadings(belief: Belief, estimate: Estimate, further: number): 
  * person's own conditions in all other respects. The figures are those of the package's table of defaults: a
  * table of the caller's own is not known here.
  */
-function withFreshReadings(
+export function withFreshReadings(
   belief: Belief,
   measuredBy: "self" | "helper",
   count: number,
