@@ -16,6 +16,7 @@ export { roundingCorrelation } from "./rounding-correlation.ts";
 export { type StatementOptions, stateEstimate } from "./state-estimate.ts";
 export type { StatedError } from "./stated-error.ts";
 export { createStudy, type StudyParts } from "./study/create-study.ts";
+export { parseStudy, safeParseStudy } from "./study/safe-parse-study.ts";
 export type {
   MissingCell,
   MissingReason,
@@ -24,6 +25,7 @@ export type {
   StudyCell,
   StudyReading,
 } from "./study/study.ts";
+export type { StudyLayout, StudyOptions } from "./study/study-options.ts";
 export {
   type CombinedUncertainty,
   combineUncertainties,

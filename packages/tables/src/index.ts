@@ -1,3 +1,4 @@
+export { asWritten } from "./as-written.ts";
 export { readDelimitedText } from "./delimited-text.ts";
 export { detectSeparator } from "./detect-separator.ts";
 export { readTable, type Table, type TableOptions } from "./read-table.ts";

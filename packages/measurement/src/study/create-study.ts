@@ -1,6 +1,7 @@
 import type { DimensionId } from "@tapewise/landmarks";
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { requireLength } from "../require-argument.ts";
+import { MOST_CELLS } from "./data.ts";
 import type { MissingCell, SetAsideReading, Study, StudyCell, StudyReading } from "./study.ts";
 
 /** What a study is made of. */
@@ -19,7 +20,7 @@ export interface StudyParts {
  * Makes a study of readings that are lengths already, and finds the cells that are missing.
  *
  * @throws {@link InvalidArgumentError} when a length is not above 0 mm, a repeat is not a whole number from
- * 1 on, or two entries are for the same cell.
+ * 1 on, two entries that are not set aside are for the same cell, or the grid has more than a million cells.
  *
  * @example
  * ```ts
@@ -41,18 +42,24 @@ export function createStudy(parts: StudyParts): Study {
   const measurers = new Set(parts.measurers);
   const taken = new Set<string>();
   let repeats = 0;
-  for (const cell of [...readings, ...missing, ...setAside]) {
+  const once = readings.length + missing.length;
+  for (const [index, cell] of [...readings, ...missing, ...setAside].entries()) {
     if (!(Number.isSafeInteger(cell.repeat) && cell.repeat >= 1)) {
       throw new InvalidArgumentError("repeat", cell.repeat, "a whole number from 1 on");
     }
     const key = cellKey(cell);
-    if (taken.has(key)) throw new InvalidArgumentError("readings", key, "one entry for each cell");
+    if (index < once && taken.has(key)) {
+      throw new InvalidArgumentError("readings", key, "one entry for each cell");
+    }
     taken.add(key);
     subjects.add(cell.subject);
     measurers.add(cell.measurer);
     repeats = Math.max(repeats, cell.repeat);
   }
   for (const { mm } of [...readings, ...setAside]) requireLength("mm", mm);
+  const cells = subjects.size * measurers.size * repeats;
+  if (cells > MOST_CELLS)
+    throw new InvalidArgumentError("readings", cells, `a grid of ${MOST_CELLS} cells at most`);
   const absent: MissingCell[] = [];
   for (const subject of subjects) {
     for (const measurer of measurers) {

@@ -49,7 +49,8 @@ export interface SetAsideReading extends StudyReading {
  * each once or more often.
  *
  * Every cell of the grid `subjects` × `measurers` × 1…`repeats` is in exactly one of the three lists
- * `readings`, `missing` and `setAside`; only `readings` takes part in computations.
+ * `readings`, `missing` and `setAside`; only `readings` takes part in computations. A further reading of a cell
+ * that has one already is set aside too.
  */
 export interface Study {
   readonly dimension?: DimensionId;

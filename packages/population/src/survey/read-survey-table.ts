@@ -1,4 +1,4 @@
-import { type Cell, readTable, type Separator } from "@tapewise/tables";
+import { asWritten, type Cell, readTable, type Separator } from "@tapewise/tables";
 
 /** The lines of a survey that can be trusted. */
 export interface SurveyTable {
@@ -10,18 +10,13 @@ export interface SurveyTable {
 
 /** The lines of a survey. A line that begins with `#` is a person like any other: ids may. */
 export function readSurveyTable(text: string, separator: Separator | undefined): SurveyTable {
-  const { rows, quoteFaults } = readTable(text, { separator, remarks: false });
+  // What follows a closing mark belongs to no cell: the marks stay, so that it is not read as a value.
+  const { rows, quoteFaults } = asWritten(readTable(text, { separator, remarks: false }));
   const openQuote = quoteFaults.find(({ kind }) => kind === "open");
   const end =
     openQuote === undefined ? rows.length : rows.findLastIndex(({ line }) => line <= openQuote.line);
-  // What follows the closing mark belongs to no cell: the marks stay, so that it is not read as a value.
-  const written = new Map(quoteFaults.map((fault) => [`${fault.line}:${fault.column}`, fault.written]));
-  const asWritten = (cell: Cell): Cell => {
-    const text = written.get(`${cell.line}:${cell.column}`);
-    return text === undefined ? cell : { ...cell, text };
-  };
   return {
-    rows: rows.slice(0, end).flatMap((row) => (row.kind === "cells" ? [row.cells.map(asWritten)] : [])),
+    rows: rows.slice(0, end).flatMap((row) => (row.kind === "cells" ? [row.cells] : [])),
     ...(openQuote === undefined ? {} : { openQuote: { line: openQuote.line, column: openQuote.column } }),
   };
 }
