@@ -1,6 +1,12 @@
 import { dimensionIds } from "@tapewise/landmarks";
 import { Ajv2020 } from "ajv/dist/2020.js";
-import { chartJsonSchema, choiceJsonSchema, personJsonSchema, personSchema } from "tapewise/schema";
+import {
+  chartJsonSchema,
+  choiceJsonSchema,
+  outcomeJsonSchema,
+  personJsonSchema,
+  personSchema,
+} from "tapewise/schema";
 import { describe, expect, test } from "vitest";
 
 const validator = (schema: object) => new Ajv2020({ strict: true, strictTypes: false }).compile(schema);
@@ -9,6 +15,7 @@ describe.each([
   ["chart", chartJsonSchema],
   ["person", personJsonSchema],
   ["choice", choiceJsonSchema],
+  ["outcome", outcomeJsonSchema],
 ])("the schema of a %s", (what, make) => {
   test("can be compiled, names itself and its draft", () => {
     const schema = make();

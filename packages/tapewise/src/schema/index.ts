@@ -1,4 +1,5 @@
 export { chartJsonSchema, chartSchema } from "@tapewise/charts/schema";
 export { batchLineSchema, choiceLineSchema, issueLineSchema } from "./choice-schema.ts";
-export { choiceJsonSchema, type JsonSchema, personJsonSchema } from "./json-schemas.ts";
+export { choiceJsonSchema, type JsonSchema, outcomeJsonSchema, personJsonSchema } from "./json-schemas.ts";
+export { outcomeSchema } from "./outcome-schema.ts";
 export { personSchema } from "./person-schema.ts";

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { batchLineSchema } from "./choice-schema.ts";
+import { outcomeSchema } from "./outcome-schema.ts";
 import { personSchema } from "./person-schema.ts";
 
 /** A JSON Schema, draft 2020-12. */
@@ -30,6 +31,19 @@ export function personJsonSchema(): JsonSchema {
  */
 export function choiceJsonSchema(): JsonSchema {
   return identified("urn:tapewise:choice", z.toJSONSchema(batchLineSchema));
+}
+
+/**
+ * The JSON Schema (draft 2020-12) of one line of a log of outcomes.
+ *
+ * @example
+ * ```ts
+ * import { outcomeJsonSchema } from "tapewise/schema";
+ * outcomeJsonSchema().required; // => ["v", "at", "product", "size", "outcome"]
+ * ```
+ */
+export function outcomeJsonSchema(): JsonSchema {
+  return identified("urn:tapewise:outcome", z.toJSONSchema(outcomeSchema, { io: "input" }));
 }
 
 function identified(id: string, { $schema, ...schema }: JsonSchema): JsonSchema {

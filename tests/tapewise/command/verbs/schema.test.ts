@@ -22,14 +22,17 @@ const compile = async (what: string) => {
 };
 
 describe("tapewise schema", () => {
-  test.each(["chart", "person", "choice"])("%s is a JSON Schema of draft 2020-12", async (what) => {
-    const { status, stdout } = await runCommand(["schema", what]);
-    expect(status).toBe(0);
-    expect(JSON.parse(stdout)).toMatchObject({
-      $schema: "https://json-schema.org/draft/2020-12/schema",
-      $id: `urn:tapewise:${what}`,
-    });
-  });
+  test.each(["chart", "person", "choice", "outcome"])(
+    "%s is a JSON Schema of draft 2020-12",
+    async (what) => {
+      const { status, stdout } = await runCommand(["schema", what]);
+      expect(status).toBe(0);
+      expect(JSON.parse(stdout)).toMatchObject({
+        $schema: "https://json-schema.org/draft/2020-12/schema",
+        $id: `urn:tapewise:${what}`,
+      });
+    },
+  );
 
   test("charts that audit prints are charts of the schema", async () => {
     const validate = await compile("chart");
