@@ -1,0 +1,183 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { drawFigures } from "../../site/scripts/figures.ts";
+import { leadingNumber, tableUnder } from "../../site/scripts/results.ts";
+import { readWorkspace, root } from "../architecture/workspace.ts";
+import { runShown } from "./console.ts";
+import { listPages } from "./examples.ts";
+import { issuePage, loadIssues } from "./site-issues.ts";
+import { currentIssuePage, docs, figuresOn, issuesFile, resultsFile, withFigures } from "./site-pages.ts";
+
+const WRITE = "run `npm run docs:write` and look at the difference";
+const FOLDERS = ["tutorials", "how-to", "explanation", "reference"];
+
+const pages = listPages()
+  .filter((file) => FOLDERS.some((folder) => file.startsWith(`${docs}/${folder}/`)))
+  .map((file) => ({
+    file,
+    // The address of the page, from the folder of all pages.
+    address: `/${file.slice(docs.length + 1).replace(/\.mdx?$/, "")}/`,
+    text: readFileSync(join(root, file), "utf8"),
+  }));
+
+function textOf(path: string): string {
+  return readFileSync(join(root, path), "utf8");
+}
+
+describe("what pages repeat of the code is as the code has it", () => {
+  test("the page of issue codes", async () => {
+    expect(textOf(issuesFile), WRITE).toBe(await currentIssuePage());
+  });
+
+  test("every code that a package declares is on it", () => {
+    const page = textOf(issuesFile);
+    const declared = readWorkspace().flatMap(({ files }) =>
+      files
+        .filter(({ path }) => path === "src/issues.ts")
+        .flatMap(({ text }) => [...text.matchAll(/^ {2}"([a-z0-9-]+)": \{/gm)].map(([, code]) => code ?? "")),
+    );
+    expect(declared.length).toBeGreaterThan(100);
+    expect(declared.filter((code) => !page.includes(`<code id="${code}">`))).toEqual([]);
+  });
+
+  test("the figures", () => {
+    const drawn = pages.filter(({ text }) => figuresOn(text).length > 0);
+    expect(drawn.flatMap(({ text }) => figuresOn(text)).sort()).toEqual(
+      drawFigures(textOf(resultsFile))
+        .map(({ name }) => name)
+        .sort(),
+    );
+    for (const { file, text } of drawn) expect(text, `${file}: ${WRITE}`).toBe(withFigures(text));
+  });
+
+  test("the page of the command shows the help of every verb", () => {
+    const page = textOf(`${docs}/reference/command.md`);
+    const [, list = ""] = runShown("tapewise --help").output.split("Commands:");
+    const verbs = [...list.matchAll(/^ {2}([a-z]+) /gm)]
+      .map(([, verb]) => verb)
+      .filter((verb) => verb !== "help");
+    expect(verbs.length).toBeGreaterThan(5);
+    expect(verbs.filter((verb) => !page.includes(`$ npx tapewise ${verb} --help`))).toEqual([]);
+  });
+});
+
+describe("pages", () => {
+  test("every kind of page is there", () => {
+    for (const folder of FOLDERS) {
+      expect(pages.filter(({ address }) => address.startsWith(`/${folder}/`)).length).toBeGreaterThan(3);
+    }
+  });
+
+  test("have a title, a description and a place in the side bar of their own", () => {
+    const heads = pages.map(({ file, text }) => ({
+      file,
+      title: /^title: (.+)$/m.exec(text)?.[1],
+      description: /^description: (.+\.)$/m.exec(text)?.[1],
+      order: `${file.split("/").at(-2)} ${/^sidebar:\n {2}order: (\d+)$/m.exec(text)?.[1]}`,
+    }));
+    expect(
+      heads.filter(({ title, description }) => title === undefined || description === undefined),
+    ).toEqual([]);
+    expect(new Set(heads.map(({ order }) => order)).size).toBe(heads.length);
+    expect(new Set(heads.map(({ title }) => title)).size).toBe(heads.length);
+  });
+
+  test("link to each other by addresses that hold under any path", () => {
+    const links = pages.flatMap(({ file, address, text }) =>
+      linksOf(text).map((link) => ({ file, address, link })),
+    );
+    expect(links.length).toBeGreaterThan(20);
+    expect(
+      links.flatMap(({ file, address, link }) => faultOf(address, link).map((fault) => `${file}: ${fault}`)),
+    ).toEqual([]);
+  });
+
+  test("about bodies and choices say when to ask somebody else", () => {
+    const cautious = [
+      "tutorials/first-size",
+      "tutorials/lesson",
+      "tutorials/retail-feature",
+      "explanation/decision-model",
+    ];
+    for (const name of cautious) {
+      const text = textOf(`${docs}/${name}.md`);
+      for (const word of ["pain", "numbness", "injury", "pregnancy", "child"]) {
+        expect(text.toLowerCase(), `${name}: ${word}`).toContain(word);
+      }
+    }
+  });
+});
+
+function linksOf(text: string): readonly string[] {
+  return [...text.matchAll(/(?<!!)\[[^\]]*\]\(([^)\s]+)\)/g)].map(([, link]) => link ?? "");
+}
+
+/** What is wrong with a link of the page at an address. */
+function faultOf(address: string, link: string): readonly string[] {
+  if (!/^(?:#|\.\.?\/)/.test(link)) return [`${link} is not relative`];
+  const target = new URL(link, `https://site.invalid${address}`);
+  const id = decodeURIComponent(target.hash.slice(1));
+  const page = pages.find((each) => each.address === target.pathname);
+  if (page === undefined) return [`${link} leads to no page`];
+  return id === "" || idsOf(page.text).includes(id) ? [] : [`${link} leads to no heading`];
+}
+
+/** Headings as they are named in addresses, and ids that are written out. */
+function idsOf(text: string): readonly string[] {
+  const headings = [...text.matchAll(/^#{2,4} (.+)$/gm)].map(([, words = ""]) =>
+    words
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}\s-]/gu, "")
+      .replace(/\s/g, "-"),
+  );
+  return [...headings, ...[...text.matchAll(/id="([^"]+)"/g)].map(([, id]) => id ?? "")];
+}
+
+describe("the checks are not blind", () => {
+  test("a link that leads nowhere is seen", () => {
+    expect(faultOf("/how-to/translate/", "../../reference/issue-codes/#chart-gap")).toEqual([]);
+    expect(faultOf("/how-to/translate/", "../../reference/issue-codes/#chart-hole")).toHaveLength(1);
+    expect(faultOf("/how-to/translate/", "../../reference/issue-code/")).toHaveLength(1);
+    expect(faultOf("/how-to/translate/", "/reference/issue-codes/")).toHaveLength(1);
+    expect(faultOf("/how-to/translate/", "https://example.org/")).toHaveLength(1);
+  });
+
+  test("a new code changes the page of codes", async () => {
+    const packages = await loadIssues();
+    const more = [
+      ...packages,
+      {
+        package: "x",
+        issues: { "x-y": { severity: "error", message: "a | b {z}", expected: "c" } as const },
+      },
+    ];
+    expect(issuePage(more)).toContain('| <code id="x-y">x-y</code> | error | a \\| b {z} | c |');
+    expect(issuePage(more)).not.toBe(issuePage(packages));
+  });
+
+  test("a figure follows the results, and says in words what it shows", () => {
+    const results = textOf(resultsFile);
+    const changed = results.replace("| all | 95.32 | 9.39 ±", "| all | 95.32 | 8.25 ±");
+    expect(changed).not.toBe(results);
+    const [before, after] = [results, changed].map((page) =>
+      drawFigures(page).find(({ name }) => name === "wrong-sizes"),
+    );
+    expect(before?.markup).toContain("first match 9.39 %");
+    expect(after?.markup).toContain("first match 8.25 %");
+    for (const { name, markup } of drawFigures(results)) {
+      expect(markup).toContain(`<svg role="img" aria-labelledby="${name}-title ${name}-desc"`);
+      expect(markup).toMatch(/<title id="[^"]+">[^<]{10,}<\/title>\n<desc id="[^"]+">[^<]{40,}<\/desc>/);
+      expect(markup).not.toMatch(/NaN|undefined|\n\n|<script|https?:\/\/(?!www\.w3\.org\/2000\/svg)/);
+    }
+  });
+
+  test("results without their table, or without a number, are refused", () => {
+    const page = "## A\n\n### B\n\n| a | b |\n| --- | ---: |\n| x | 6.24 ± 0.11 |\n\n## C\n";
+    expect(tableUnder(page, "A", "B")).toEqual({ heading: ["a", "b"], rows: [["x", "6.24 ± 0.11"]] });
+    expect(() => tableUnder(page, "A", "D")).toThrow("no “D” under “A”");
+    expect(() => tableUnder(page, "C", "B")).toThrow("no “B” under “C”");
+    expect(leadingNumber("6.24 ± 0.11")).toBe(6.24);
+    expect(() => leadingNumber("none")).toThrow("begins with no number");
+  });
+});
