@@ -74,12 +74,14 @@ const catalogue = {
   },
   "components-subjects-few": {
     severity: "error",
-    message: "the study has readings of {count} subjects, and how subjects differ cannot be seen in fewer than two",
+    message:
+      "the study has readings of {count} subjects, and how subjects differ cannot be seen in fewer than two",
     expected: "readings of two subjects or more; ten and up are better",
   },
   "components-measurers-few": {
     severity: "error",
-    message: "the study has {count} measurers with readings, and how measurers differ cannot be seen in fewer than two",
+    message:
+      "the study has {count} measurers with readings, and how measurers differ cannot be seen in fewer than two",
     expected: "readings of two measurers or more, or that term left out",
   },
   "components-repeats-few": {
@@ -95,12 +97,14 @@ const catalogue = {
   },
   "components-no-scatter": {
     severity: "error",
-    message: "the readings show no error: subjects, measurers and their pairs explain every one of them exactly",
+    message:
+      "the readings show no error: subjects, measurers and their pairs explain every one of them exactly",
     expected: "readings taken afresh each time, without a look at the one before",
   },
   "component-zero": {
     severity: "warning",
-    message: "the variance component “{component}” is estimated as 0: it is too small to be seen in this study",
+    message:
+      "the variance component “{component}” is estimated as 0: it is too small to be seen in this study",
     expected: "more subjects or measurers, where that component matters",
   },
   "components-unconnected": {
