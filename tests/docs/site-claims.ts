@@ -73,9 +73,9 @@ export function missingNumbers(
   text: string,
   rounded: boolean,
 ): readonly string[] {
-  const there = [...text.matchAll(/\d+(?:[ ,_]\d{3})*(?:\.\d+)?/g)].map(([number]) => valueOf(number));
+  const there = [...text.matchAll(/\d+(?:[ ,_]\d{3})*(?:\.\d+)?/g)].map(([number]) => amountOf(number));
   return numbers.filter((number) => {
-    const value = valueOf(number);
+    const value = amountOf(number);
     const digits = number.split(".")[1]?.length ?? 0;
     return !there.some(
       (each) => each === value || (rounded && each.toFixed(digits) === value.toFixed(digits)),
@@ -83,7 +83,7 @@ export function missingNumbers(
   });
 }
 
-function valueOf(number: string): number {
+function amountOf(number: string): number {
   return Number(number.replace(/[ ,_]/g, ""));
 }
 

@@ -53,7 +53,7 @@ describe("what pages repeat of the code is as the code has it", () => {
 
   test("the page of the command shows the help of every verb", () => {
     const page = textOf(`${docs}/reference/command.md`);
-    const [, list = ""] = runShown("tapewise --help").output.split("Commands:");
+    const [, list = ""] = /Commands:\n([\s\S]*?)\n\n/.exec(runShown("tapewise --help").output) ?? [];
     const verbs = [...list.matchAll(/^ {2}([a-z]+) /gm)]
       .map(([, verb]) => verb)
       .filter((verb) => verb !== "help");
@@ -170,6 +170,16 @@ describe("the checks are not blind", () => {
       expect(markup).toMatch(/<title id="[^"]+">[^<]{10,}<\/title>\n<desc id="[^"]+">[^<]{40,}<\/desc>/);
       expect(markup).not.toMatch(/NaN|undefined|\n\n|<script|https?:\/\/(?!www\.w3\.org\/2000\/svg)/);
     }
+  });
+
+  test("what stands between two figures stays", () => {
+    const mark = (name: string): string => `<!-- figure: ${name} -->\n<!-- end of figure -->\n`;
+    const page = `${mark("wrong-sizes")}\nbetween\n\n${mark("misstated")}after\n`;
+    const drawn = withFigures(page);
+    expect(drawn).toContain("<!-- end of figure -->\n\nbetween\n\n<!-- figure: misstated -->");
+    expect(figuresOn(drawn)).toEqual(["wrong-sizes", "misstated"]);
+    expect(withFigures(drawn)).toBe(drawn);
+    expect(() => withFigures(mark("unknown"))).toThrow("there is no figure called unknown");
   });
 
   test("results without their table, or without a number, are refused", () => {

@@ -11,7 +11,7 @@ export const issuesFile: string = `${docs}/reference/issue-codes.md`;
 export const resultsFile = "reference-checks/choice-quality/RESULTS.md";
 
 /** What a page holds between the marks of a figure: `<!-- figure: name -->` and `<!-- end of figure -->`. */
-const FIGURE = /(<!-- figure: ([\w-]+) -->\n)([\s\S]*?)(\n<!-- end of figure -->)/g;
+const FIGURE = /(<!-- figure: ([\w-]+) -->\n)((?:(?!<!--).*\n)*)(<!-- end of figure -->)/g;
 
 /** The page of issue codes as the catalogues have it now. */
 export async function currentIssuePage(): Promise<string> {
@@ -24,7 +24,7 @@ export function withFigures(page: string): string {
   return page.replace(FIGURE, (_all, begin: string, name: string, _old: string, end: string) => {
     const figure = figures.find((each) => each.name === name);
     if (figure === undefined) throw new Error(`there is no figure called ${name}`);
-    return `${begin}${figure.markup}${end}`;
+    return `${begin}${figure.markup}\n${end}`;
   });
 }
 
