@@ -22,6 +22,17 @@ export { safeSeeOutcome } from "./evidence/see-outcome.ts";
 export type { ProductKey, SeenOutcome, Side } from "./evidence/seen-outcome.ts";
 export { widenByDoubt } from "./evidence/widen-by-doubt.ts";
 export { afterwardsIssues } from "./issues.ts";
+export { lendPacks } from "./lending/lend-packs.ts";
+export type {
+  Lending,
+  LendingGoal,
+  LendingPack,
+  LendingPolicy,
+  LendingTable,
+  Lent,
+  NextPack,
+  Without,
+} from "./lending/lending.ts";
 export { memoryOutcomeStore } from "./log/memory-outcome-store.ts";
 export { OUTCOME_MOMENT } from "./log/moment.ts";
 export {
