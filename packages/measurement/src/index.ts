@@ -7,7 +7,43 @@ export { estimateDifference } from "./estimate-difference.ts";
 export type { EstimateInput } from "./estimate-input.ts";
 export { type GrubbsResult, grubbsCriticalValue, grubbsTest } from "./grubbs.ts";
 export { measurementIssues } from "./issues.ts";
+export type { AverageSpread, AveragingResult } from "./lesson/average-runs.ts";
+export { lessonSlip } from "./lesson/data.ts";
+export { type DrawnSeries, drawReadings, type SeriesToDraw } from "./lesson/draw-readings.ts";
+export { type ExpectedError, expectedMeanError } from "./lesson/expected-error.ts";
+export { type HistogramBar, histogramOf } from "./lesson/histogram-of.ts";
+export type { LandmarkSlip, LessonError } from "./lesson/lesson-error.ts";
+export { lessonErrorFromDefaults } from "./lesson/lesson-error-from-defaults.ts";
+export { type ClassLesson, resampleAveraging } from "./lesson/resample-averaging.ts";
+export { type RunningMeanOptions, type RunningPoint, runningMean } from "./lesson/running-mean.ts";
+export {
+  type AveragingLesson,
+  type AveragingOptions,
+  simulateAveraging,
+} from "./lesson/simulate-averaging.ts";
 export { parseEstimate, safeEstimate } from "./make-estimate.ts";
+export { type AveragingRow, averagingTable } from "./planning/averaging-table.ts";
+export { chanceOfRightSize, type LengthBelief } from "./planning/chance-of-right-size.ts";
+export { compareNextWays, type NextWayComparison, type NextWayRow } from "./planning/compare-next-ways.ts";
+export type { NextConditions, NextWay } from "./planning/next-ways.ts";
+export {
+  planReadings,
+  type ReachablePlan,
+  type ReadingPlan,
+  type UncertaintyTarget,
+  type UnreachablePlan,
+} from "./planning/plan-readings.ts";
+export {
+  type ChoicePlan,
+  type ChoiceToPlan,
+  planReadingsForChoice,
+} from "./planning/plan-readings-for-choice.ts";
+export type { ReadingError, ReadingErrorDegrees } from "./planning/reading-error.ts";
+export type { SizeBounds } from "./planning/size-regions.ts";
+export { type IccTestPlan, subjectsForIccTest } from "./planning/subjects-for-icc-test.ts";
+export { type IccWidthPlan, subjectsForIccWidth } from "./planning/subjects-for-icc-width.ts";
+export { type LimitsPlan, subjectsForLimits } from "./planning/subjects-for-limits.ts";
+export { subjectsForTem, type TemBounds, type TemPlan, temBounds } from "./planning/subjects-for-tem.ts";
 export { type KnownVariance, poolSpread } from "./pool-spread.ts";
 export type { Prior } from "./prior.ts";
 export { type ReadReadingsOptions, safeReadReadings } from "./read-readings.ts";
@@ -38,6 +74,12 @@ export {
 } from "./reliability/bland-altman-repeats.ts";
 export type { BiasSlope } from "./reliability/bland-altman-slope.ts";
 export {
+  type CochranResult,
+  cochranCriticalValue,
+  cochranTest,
+  type SampleVariance,
+} from "./reliability/cochran.ts";
+export {
   type Icc,
   type IccAnalysis,
   type IccOptions,
@@ -56,12 +98,17 @@ export {
   minimalDetectableChange,
   standardErrorOfMeasurement,
 } from "./reliability/minimal-detectable-change.ts";
+export type { Precision, PrecisionFinding, SubjectPrecision } from "./reliability/precision.ts";
+export { type PrecisionOptions, safePrecision } from "./reliability/safe-precision.ts";
+export { safeTechnicalError, type TechnicalErrorOptions } from "./reliability/technical-error.ts";
+export type { TechnicalError, Tem, TemIntervalMethod } from "./reliability/tem.ts";
 export {
   type ComponentsOptions,
   type ComponentTerm,
   type StudyComponents,
   safeVarianceComponents,
 } from "./reliability/variance-components.ts";
+export { varianceInterval, type WeightedMeanSquare } from "./reliability/variance-interval.ts";
 export { roundingCorrelation } from "./rounding-correlation.ts";
 export { type StatementOptions, stateEstimate } from "./state-estimate.ts";
 export type { StatedError } from "./stated-error.ts";
@@ -76,6 +123,45 @@ export type {
   StudyReading,
 } from "./study/study.ts";
 export type { StudyLayout, StudyOptions } from "./study/study-options.ts";
+export type { InputCorrelation } from "./uncertainty/correlations.ts";
+export { describeInput, type InputMoments } from "./uncertainty/describe-input.ts";
+export { differenceOfHeights } from "./uncertainty/difference-of-heights.ts";
+export { type ExpandedUncertainty, expandUncertainty } from "./uncertainty/expand-uncertainty.ts";
+export type {
+  ArcsineInput,
+  CurvilinearTrapezoidInput,
+  InputDistribution,
+  NormalInput,
+  RectangularInput,
+  StudentTInput,
+  TrapezoidalInput,
+  TriangularInput,
+} from "./uncertainty/input-distribution.ts";
+export { type CorrelatedMean, meanOfCorrelated } from "./uncertainty/mean-of-correlated.ts";
+export type { MeasurementModel, UncertainInput } from "./uncertainty/measurement-model.ts";
+export { numericalTolerance } from "./uncertainty/numerical-tolerance.ts";
+export {
+  type DistributedInput,
+  propagateDistributions,
+  type Simulation,
+  type SimulationProblem,
+} from "./uncertainty/propagate-distributions.ts";
+export {
+  type Propagation,
+  type PropagationLine,
+  type PropagationProblem,
+  propagateUncertainty,
+} from "./uncertainty/propagate-uncertainty.ts";
+export type { SecondOrder } from "./uncertainty/second-order.ts";
+export { stateUncertainty, type UncertaintyStatementOptions } from "./uncertainty/state-uncertainty.ts";
+export {
+  type JoinOptions,
+  type SharedScale,
+  sumOfJoined,
+  type UncertainReading,
+} from "./uncertainty/sum-of-joined.ts";
+export type { CoverageInterval, SimulatedOutput } from "./uncertainty/summarise-output.ts";
+export { type Validation, validatePropagation } from "./uncertainty/validate-propagation.ts";
 export {
   type CombinedUncertainty,
   combineUncertainties,

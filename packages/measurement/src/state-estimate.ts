@@ -1,6 +1,7 @@
 import { dimensionName } from "@tapewise/landmarks";
-import { formatLength, fromMillimetres, type Millimetres, millimetres } from "@tapewise/units";
+import { formatLength, type Millimetres, millimetres } from "@tapewise/units";
 import type { Estimate } from "./estimate.ts";
+import { decimalsFor, MANY_DEGREES } from "./written-decimals.ts";
 
 /** How an estimate is written down. */
 export interface StatementOptions {
@@ -47,16 +48,3 @@ export function stateEstimate(estimate: Estimate, options: StatementOptions): st
     `(k = ${coverage.factor.toFixed(2)})`
   );
 }
-
-/** So many that the uncertainty shows a digit other than 0, as far as there is one within a nanometre. */
-function decimalsFor(uncertaintyMm: number, unit: StatementOptions["unit"]): number {
-  const usual = unit === "in" || uncertaintyMm < 1 ? 2 : 1;
-  if (uncertaintyMm === 0) return usual;
-  const needed = Math.ceil(-Math.log10(fromMillimetres(millimetres(uncertaintyMm), unit)));
-  return Math.min(MOST_DECIMALS, Math.max(usual, needed));
-}
-
-const MOST_DECIMALS = 7;
-
-/** From here on Student's t is the normal distribution to two decimals of its factor. */
-const MANY_DEGREES = 200;
