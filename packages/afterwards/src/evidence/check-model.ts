@@ -3,9 +3,10 @@ import type { EvidenceModel } from "./evidence-model.ts";
 
 /** Refuses a model whose figures are no standard deviations, reaches or no probability. */
 export function checkModel(model: EvidenceModel): void {
-  const { slipProbability, ...scales } = model;
-  if (!(slipProbability > 0 && slipProbability < 1)) {
-    throw new InvalidArgumentError("model.slipProbability", slipProbability, "above 0 and below 1");
+  const { slipProbability, asPrintedProbability, sureProbability, ...scales } = model;
+  for (const [name, value] of Object.entries({ slipProbability, asPrintedProbability, sureProbability })) {
+    if (!(value > 0 && value < 1))
+      throw new InvalidArgumentError(`model.${name}`, value, "above 0 and below 1");
   }
   for (const [kind, scale] of Object.entries(scales)) {
     for (const [name, value] of Object.entries(scale)) {

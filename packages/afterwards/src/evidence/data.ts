@@ -33,4 +33,6 @@ export const evidenceDefaults: EvidenceModel = {
     logReach: 0.5,
   },
   slipProbability: 0.02,
+  asPrintedProbability: 0.5,
+  sureProbability: 0.95,
 };

@@ -23,4 +23,8 @@ export interface EvidenceModel {
   readonly stature: EvidenceScale;
   /** The chance that what is reported says nothing of the body: a slip of the pen, the wrong pack, a whim. */
   readonly slipProbability: number;
+  /** The chance that a maker's charts are as printed, before any outcome. */
+  readonly asPrintedProbability: number;
+  /** From this probability on that a maker's charts are not as printed, its ranges are moved. */
+  readonly sureProbability: number;
 }

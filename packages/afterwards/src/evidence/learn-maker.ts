@@ -1,7 +1,7 @@
 import type { ChartDimension } from "@tapewise/charts";
 import type { Evidence } from "./create-evidence.ts";
 import type { LearnedChart } from "./learned.ts";
-import { makerPosterior } from "./posterior.ts";
+import { chanceAsPrinted, makerPosterior } from "./posterior.ts";
 import { scaleFor } from "./scale-for.ts";
 import { summariseLocated } from "./summarise-located.ts";
 
@@ -17,9 +17,8 @@ import { summariseLocated } from "./summarise-located.ts";
  */
 export function learnMaker(evidence: Evidence, maker: string, dimension: ChartDimension): LearnedChart {
   const tables = evidence.tablesOf({ maker, product: "" }, dimension);
-  const located = makerPosterior(tables, scaleFor(evidence.model, dimension));
-  return summariseLocated(
-    located,
-    tables.reduce((sum, { count }) => sum + count, 0),
-  );
+  const scale = scaleFor(evidence.model, dimension);
+  const count = tables.reduce((sum, table) => sum + table.count, 0);
+  const asPrinted = chanceAsPrinted(tables, scale, evidence.model.asPrintedProbability);
+  return summariseLocated(makerPosterior(tables, scale), count, asPrinted);
 }

@@ -1,7 +1,7 @@
 import type { ChartDimension } from "@tapewise/charts";
 import type { Evidence } from "./create-evidence.ts";
 import type { LearnedChart } from "./learned.ts";
-import { productPosterior } from "./posterior.ts";
+import { chanceAsPrinted, productPosterior } from "./posterior.ts";
 import { scaleFor } from "./scale-for.ts";
 import type { ProductKey } from "./seen-outcome.ts";
 import { summariseLocated } from "./summarise-located.ts";
@@ -26,6 +26,7 @@ export function learnProduct(evidence: Evidence, key: ProductKey, dimension: Cha
   const tables = evidence.tablesOf(key, dimension);
   const own = tables.find((table) => table.key.product === key.product);
   const others = tables.filter((table) => table !== own);
-  const located = productPosterior(own, others, scaleFor(evidence.model, dimension));
-  return summariseLocated(located, own?.count ?? 0);
+  const scale = scaleFor(evidence.model, dimension);
+  const asPrinted = chanceAsPrinted(tables, scale, evidence.model.asPrintedProbability);
+  return summariseLocated(productPosterior(own, others, scale), own?.count ?? 0, asPrinted);
 }

@@ -7,7 +7,10 @@ export interface Learned {
   readonly upper: number;
 }
 
-/** How the ranges of a product, or of a maker's products in general, sit against what the chart prints. */
+/**
+ * How the ranges of a product, or of a maker's products in general, sit against what the chart prints. Offset and
+ * factor are what they are if the maker's charts are not as printed; `asPrintedProbability` says whether they are.
+ */
 export interface LearnedChart {
   /** How many outcomes speak of it. */
   readonly outcomes: number;
@@ -17,4 +20,6 @@ export interface LearnedChart {
   readonly widthFactor: Learned;
   /** Covariance of the two, in mm. */
   readonly covarianceMm: number;
+  /** The chance that all charts of the maker are as printed. */
+  readonly asPrintedProbability: number;
 }

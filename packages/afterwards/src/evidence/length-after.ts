@@ -2,6 +2,7 @@ import type { UncertainLength } from "@tapewise/fit";
 import { truncatedNormal } from "@tapewise/population";
 import { normalIntervalProbability } from "@tapewise/statistics";
 import type { Evidence } from "./create-evidence.ts";
+import { expectedMove } from "./expected-move.ts";
 import { learnProduct } from "./learn-product.ts";
 import { scaleFor } from "./scale-for.ts";
 import type { SeenOutcome } from "./seen-outcome.ts";
@@ -30,18 +31,18 @@ import type { SeenOutcome } from "./seen-outcome.ts";
 export function lengthAfter(evidence: Evidence, seen: SeenOutcome): UncertainLength {
   const { dimension, meanMm, sdMm, fromMm, toMm, side } = seen;
   const scale = scaleFor(evidence.model, dimension);
-  const { offsetMm, widthFactor } = learnProduct(evidence, seen, dimension);
+  const { offsetMm, offsetSdMm, widthFactor } = expectedMove(learnProduct(evidence, seen, dimension));
   const half = Number.isFinite(fromMm) && Number.isFinite(toMm) ? (toMm - fromMm) / 2 : 0;
-  const wider = half * (widthFactor.mean - 1);
-  const lower = fromMm + offsetMm.mean - wider;
-  const upper = toMm + offsetMm.mean + wider;
+  const wider = half * (widthFactor - 1);
+  const lower = fromMm + offsetMm - wider;
+  const upper = toMm + offsetMm + wider;
   const bounds = {
     below: [Number.NEGATIVE_INFINITY, lower],
     inside: [lower, upper],
     above: [upper, Number.POSITIVE_INFINITY],
   } as const;
   const [from, to] = bounds[side];
-  const sigma = Math.hypot(sdMm, scale.toleranceMm, offsetMm.sd);
+  const sigma = Math.hypot(sdMm, scale.toleranceMm, offsetSdMm);
   const share = from < to ? normalIntervalProbability((from - meanMm) / sigma, (to - meanMm) / sigma) : 0;
   const told = (1 - evidence.model.slipProbability) * share;
   const weight = told / (told + evidence.model.slipProbability / 3);

@@ -7,6 +7,8 @@ export interface Points {
 /** A density of offset and log width at points; the weights sum to 1, the offset runs fastest. */
 export interface Located extends Points {
   readonly weights: Float64Array;
+  /** Logarithm of the integral of what was looked at, before the weights were made to sum to 1. */
+  readonly logIntegral: number;
 }
 
 /** The rectangle outside which nothing is looked for, centred on 0. */
@@ -31,8 +33,7 @@ export function localise(logDensity: (points: Points) => Float64Array, reach: Re
   let width = { centre: 0, half: reach.logReach };
   for (let pass = 0; ; pass += 1) {
     const points = { offsetsMm: spread(offset, OFFSETS), logWidths: spread(width, WIDTHS) };
-    const weights = normalised(logDensity(points));
-    const located = { ...points, weights };
+    const located = { ...points, ...normalised(logDensity(points), stepOf(points)) };
     const nextOffset = narrowed(offset, marginal(located, "offset"), points.offsetsMm, reach.reachMm);
     const nextWidth = narrowed(width, marginal(located, "width"), points.logWidths, reach.logReach);
     if ((nextOffset === offset && nextWidth === width) || pass === MOST_PASSES) return located;
@@ -74,9 +75,15 @@ function narrowed(stretch: Stretch, weights: Float64Array, points: Float64Array,
   return { centre: (low + high) / 2, half: (high - low) / 2 };
 }
 
-function normalised(logs: Float64Array): Float64Array {
+/** The area, in mm, that a point stands for. */
+function stepOf({ offsetsMm, logWidths }: Points): number {
+  const step = (points: Float64Array): number => (points[1] as number) - (points[0] as number);
+  return step(offsetsMm) * step(logWidths);
+}
+
+function normalised(logs: Float64Array, step: number): Pick<Located, "weights" | "logIntegral"> {
   const highest = logs.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
   const weights = logs.map((log) => Math.exp(log - highest));
   const total = weights.reduce((a, b) => a + b, 0);
-  return weights.map((weight) => weight / total);
+  return { weights: weights.map((weight) => weight / total), logIntegral: highest + Math.log(total * step) };
 }

@@ -8,6 +8,9 @@ const WIDTHS = 11;
 /** How many numbers a table of nodes holds; the offset runs fastest. */
 export const NODES: number = OFFSETS * WIDTHS;
 
+/** The place of offset 0 and factor 1: the middle one of an odd number of nodes. */
+export const CENTRE: number = (NODES - 1) / 2;
+
 /**
  * Chebyshev points of the second kind on [−1, 1], for offset and width. Through values at them a smooth
  * function is known everywhere between (L. N. Trefethen, 2013, Approximation Theory and Approximation Practice,

@@ -2,7 +2,7 @@ import type { ProductTable } from "./create-evidence.ts";
 import type { EvidenceScale } from "./evidence-model.ts";
 import { type Located, localise, type Points } from "./localise.ts";
 import { UNIT } from "./log-likelihood.ts";
-import { interpolationRows, offsetNodes, widthNodes } from "./node-table.ts";
+import { CENTRE, interpolationRows, offsetNodes, widthNodes } from "./node-table.ts";
 
 /** Standard deviations of offset and log width. */
 interface Spread {
@@ -19,10 +19,7 @@ export function makerPosterior(tables: readonly ProductTable[], scale: EvidenceS
     const logs = gaussianLogs(points, spread);
     for (const product of likelihoods) {
       const message = smeared(product, points, within);
-      for (let at = 0; at < logs.length; at += 1) {
-        // Below all doubles the prior decides; the floor keeps the order of the rest.
-        logs[at] = (logs[at] as number) + Math.log(Math.max(message[at] as number, Number.MIN_VALUE));
-      }
+      for (let at = 0; at < logs.length; at += 1) logs[at] = (logs[at] as number) + (message[at] as number);
     }
     return logs;
   }, scale);
@@ -38,11 +35,25 @@ export function productPosterior(
   const maker = others.length === 0 ? undefined : makerPosterior(others, scale);
   return localise((points) => {
     const logs =
-      maker === undefined
-        ? gaussianLogs(points, wholeSpread(scale))
-        : smeared(maker, points, within).map((value) => Math.log(Math.max(value, Number.MIN_VALUE)));
+      maker === undefined ? gaussianLogs(points, wholeSpread(scale)) : smeared(maker, points, within);
     return own === undefined ? logs : addTable(logs, own, points, scale);
   }, scale);
+}
+
+/**
+ * The chance that a maker prints its charts as they are, offset 0 and factor 1 for all of its products, where the
+ * alternative is a maker drawn at random: Bayes' theorem with the probability of the outcomes under either.
+ */
+export function chanceAsPrinted(
+  tables: readonly ProductTable[],
+  scale: EvidenceScale,
+  priorChance: number,
+): number {
+  if (tables.length === 0) return priorChance;
+  const asPrinted = tables.reduce((sum, { units }) => sum + (units[CENTRE] as number) * UNIT, 0);
+  const odds =
+    (priorChance / (1 - priorChance)) * Math.exp(asPrinted - makerPosterior(tables, scale).logIntegral);
+  return odds === Number.POSITIVE_INFINITY ? 1 : odds / (1 + odds);
 }
 
 function wholeSpread(scale: EvidenceScale): Spread {
@@ -52,23 +63,25 @@ function wholeSpread(scale: EvidenceScale): Spread {
   };
 }
 
-/** The likelihood of a product's outcomes where it matters; only its shape counts. */
+/** The likelihood of a product's outcomes where it matters, which is where the prior leaves it any say. */
 function ownLikelihood(table: ProductTable, scale: EvidenceScale): Located {
-  // Looked for under the prior, which bounds it, and then taken without it.
   const under = localise(
     (points) => addTable(gaussianLogs(points, wholeSpread(scale)), table, points, scale),
     scale,
   );
-  const logs = addTable(new Float64Array(under.weights.length), table, under, scale);
-  const highest = logs.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
-  return { ...under, weights: logs.map((log) => Math.exp(log - highest)) };
+  const prior = gaussianLogs(under, wholeSpread(scale));
+  return { ...under, weights: under.weights.map((weight, at) => weight * Math.exp(-(prior[at] as number))) };
 }
 
-/** ∫ N(point; θ, spread²) · density(θ) dθ at each point, up to a factor. */
+/** The logarithm of ∫ N(point; θ, spread²) · density(θ) dθ at each point. */
 function smeared(density: Located, points: Points, spread: Spread): Float64Array {
   const alongOffset = kernel(density.offsetsMm, points.offsetsMm, spread.offsetMm);
   const alongWidth = kernel(density.logWidths, points.logWidths, spread.logWidth);
-  return separable(density.weights, alongOffset, alongWidth);
+  const factor = density.logIntegral - Math.log(2 * Math.PI * spread.offsetMm * spread.logWidth);
+  // Below all doubles whatever else is known decides; the floor keeps the order of the rest.
+  return separable(density.weights, alongOffset, alongWidth).map(
+    (value) => factor + Math.log(Math.max(value, Number.MIN_VALUE)),
+  );
 }
 
 function kernel(from: Float64Array, to: Float64Array, sd: number): readonly Float64Array[] {
@@ -94,12 +107,14 @@ function addTable(
   return logs.map((log, at) => log + (values[at] as number) * UNIT);
 }
 
+/** Logarithm of the density of two independent normal variables about 0. */
 function gaussianLogs({ offsetsMm, logWidths }: Points, sd: Spread): Float64Array {
   const columns = offsetsMm.length;
+  const factor = -Math.log(2 * Math.PI * sd.offsetMm * sd.logWidth);
   return Float64Array.from({ length: columns * logWidths.length }, (_, at) => {
     const offset = (offsetsMm[at % columns] as number) / sd.offsetMm;
     const width = (logWidths[Math.floor(at / columns)] as number) / sd.logWidth;
-    return -0.5 * (offset * offset + width * width);
+    return factor - 0.5 * (offset * offset + width * width);
   });
 }
 

@@ -3,6 +3,7 @@ import { type Person, type Recommendation, type RecommendOptions, recommend } fr
 import { type Outcome, success } from "@tapewise/outcome";
 import { type CorrectedChart, correctChart } from "./correct-chart.ts";
 import type { Evidence } from "./create-evidence.ts";
+import { expectedMove } from "./expected-move.ts";
 import { widenByDoubt } from "./widen-by-doubt.ts";
 
 /** How evidence goes into a choice. */
@@ -90,6 +91,6 @@ function doubting(person: Person, { corrections }: CorrectedChart): Person {
         : one.estimates.some((estimate) => estimate.dimension === "hip-belt-girth")
           ? "hip-belt-girth"
           : "hip-girth";
-    return widenByDoubt(one, read, learned.offsetMm.sd);
+    return widenByDoubt(one, read, expectedMove(learned).offsetSdMm);
   }, person);
 }

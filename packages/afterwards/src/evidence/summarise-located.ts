@@ -6,7 +6,11 @@ const LOWER = 0.05;
 const UPPER = 0.95;
 
 /** The figures of a density of offset and log width. */
-export function summariseLocated(located: Located, outcomes: number): LearnedChart {
+export function summariseLocated(
+  located: Located,
+  outcomes: number,
+  asPrintedProbability: number,
+): LearnedChart {
   const { weights, offsetsMm, logWidths } = located;
   const factors = logWidths.map(Math.exp);
   const offset = summarise(offsetsMm, marginal(located, "offset"));
@@ -32,6 +36,7 @@ export function summariseLocated(located: Located, outcomes: number): LearnedCha
       upper: Math.exp(plain.upper),
     },
     covarianceMm,
+    asPrintedProbability,
   };
 }
 
