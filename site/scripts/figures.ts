@@ -12,7 +12,7 @@ const SECTION = "Real people, dithered";
 
 // Colours of the reader's theme; where a page has none of these names, the text's own colour.
 const INK = "var(--sl-color-text, currentColor)";
-const QUIET = "var(--sl-color-gray-4, currentColor)";
+const QUIET = "var(--sl-color-gray-3, currentColor)";
 const ACCENT = "var(--sl-color-text-accent, currentColor)";
 
 /** Every picture of the site, drawn from the page of measured results. */
