@@ -1,0 +1,27 @@
+import { useEffect, useMemo } from "preact/hooks";
+import type { ChartAnswer, ChartQuestion } from "../work/chart-answer.ts";
+import { useWorker } from "./use-worker.ts";
+
+const NOTHING: ChartAnswer = { text: "", chart: undefined, issues: [], findings: [], json: undefined };
+
+function createWorker(): Worker {
+  return new Worker(new URL("../workers/chart.ts", import.meta.url), { type: "module" });
+}
+
+/** A chart that is read in a worker while its text is being written. */
+export interface ReadChart extends ChartAnswer {
+  readonly isBusy: boolean;
+  readonly failure: string | undefined;
+}
+
+/** Reads the text of a chart whenever it changes; nothing is started while there is none. */
+export function useChart(text: string, name: string, first: ChartAnswer = NOTHING): ReadChart {
+  const { answer, isBusy, failure, ask } = useWorker<ChartQuestion, ChartAnswer>(createWorker, first);
+  useEffect(() => {
+    if (text.trim() !== "" && text !== answer.text) ask({ text, name }, 200);
+  }, [text, name, ask, answer.text]);
+  return useMemo(() => {
+    const current = text.trim() === "" ? NOTHING : answer;
+    return { ...current, isBusy, failure };
+  }, [answer, text, isBusy, failure]);
+}

@@ -1,0 +1,8 @@
+import type { english } from "../en/index.ts";
+import { choose } from "./choose.ts";
+import { frame } from "./frame.ts";
+import { home } from "./home.ts";
+import { dimensions, parts } from "./parts.ts";
+import { read } from "./read.ts";
+
+export const german: typeof english = { frame, home, parts, dimensions, choose, read };

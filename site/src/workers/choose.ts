@@ -1,0 +1,4 @@
+import { answerChoose } from "../work/choose-answer.ts";
+import { serve } from "./serve.ts";
+
+serve(answerChoose);
