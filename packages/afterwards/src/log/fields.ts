@@ -27,16 +27,9 @@ export function requiredOf<T>(from: Fields, field: string, wanted: Wanted<T>, pl
   return value as T;
 }
 
-/** A field that may be left out, as an object of that field alone or of none. */
-export function optionalOf<K extends string, T>(
-  from: Fields,
-  field: K,
-  wanted: Wanted<T>,
-  place: Place,
-): { readonly [F in K]?: T } {
-  const value = from[field];
-  if (value === undefined) return {};
-  return { [field]: requiredOf(from, field, wanted, place) } as { readonly [F in K]?: T };
+/** A field that may be left out. */
+export function optionalOf<T>(from: Fields, field: string, wanted: Wanted<T>, place: Place): T | undefined {
+  return from[field] === undefined ? undefined : requiredOf(from, field, wanted, place);
 }
 
 /** Says that a field is missing or wrong. */
@@ -52,16 +45,16 @@ export function complain(field: string, value: unknown, words: string, { path, i
 }
 
 /** Warns of fields that are not used. */
-export function warnOfOthers(from: Fields, known: readonly string[], { path, issues }: Place): void {
-  for (const field of Object.keys(from)) {
-    if (known.includes(field)) continue;
-    const near = closestWord(field, known);
+export function warnOfOthers(from: Fields, known: ReadonlySet<string>, { path, issues }: Place): void {
+  for (const field in from) {
+    if (known.has(field) || !Object.hasOwn(from, field)) continue;
+    const near = closestWord(field, [...known]);
     const hint = didYouMean(near === undefined ? [] : [near]);
     issues.push(
       createIssue(afterwardsIssues, "outcome-field-unknown", {
         path: [...path, field],
         received: field,
-        facts: { field, hint, fields: known.join(", ") },
+        facts: { field, hint, fields: [...known].join(", ") },
       }),
     );
   }

@@ -11,7 +11,12 @@ import {
   warnOfOthers,
 } from "./fields.ts";
 import { identifying } from "./identifying.ts";
-import { OUTCOME_VERSION, type OutcomeEstimate, type OutcomeRow } from "./outcome-row.ts";
+import {
+  OUTCOME_VERSION,
+  type OutcomeEstimate,
+  type OutcomeProduct,
+  type OutcomeRow,
+} from "./outcome-row.ts";
 import {
   wantedFromZero,
   wantedMoment,
@@ -21,7 +26,7 @@ import {
   wantedReason,
 } from "./wanted.ts";
 
-const FIELDS: readonly (keyof OutcomeRow)[] = [
+const FIELDS: ReadonlySet<keyof OutcomeRow> = new Set([
   "v",
   "id",
   "at",
@@ -32,7 +37,17 @@ const FIELDS: readonly (keyof OutcomeRow)[] = [
   "reason",
   "exchangedFor",
   "estimates",
-];
+]);
+const PRODUCT_FIELDS: ReadonlySet<keyof OutcomeProduct> = new Set(["maker", "chart"]);
+const ESTIMATE_FIELDS: ReadonlySet<keyof OutcomeEstimate> = new Set([
+  "mm",
+  "uncertaintyMm",
+  "degreesOfFreedom",
+]);
+const DIMENSIONS: ReadonlySet<string> = new Set(dimensionIds);
+
+/** A row in the making. */
+type Draft<T> = { -readonly [F in keyof T]: T[F] };
 
 /**
  * Checks that a value is a row of the log, and copies what belongs to one.
@@ -57,18 +72,22 @@ export function safeOutcomeRow(value: unknown): Outcome<OutcomeRow> {
   if (value.v !== OUTCOME_VERSION) return failure([versionIssue(value.v)]);
   const issues: Issue[] = [];
   const place: Place = { path: [], issues };
-  const row: OutcomeRow = {
-    v: OUTCOME_VERSION,
-    ...optionalOf(value, "id", wantedName, place),
-    at: requiredOf(value, "at", wantedMoment, place),
-    ...optionalOf(value, "person", wantedName, place),
-    product: productOf(value, place),
-    size: requiredOf(value, "size", wantedName, place),
-    outcome: requiredOf(value, "outcome", wantedOutcome, place),
-    ...optionalOf(value, "reason", wantedReason, place),
-    ...optionalOf(value, "exchangedFor", wantedName, place),
-    ...estimatesOf(value, place),
-  };
+  const id = optionalOf(value, "id", wantedName, place);
+  const at = requiredOf(value, "at", wantedMoment, place);
+  const person = optionalOf(value, "person", wantedName, place);
+  const product = productOf(value, place);
+  const size = requiredOf(value, "size", wantedName, place);
+  const outcome = requiredOf(value, "outcome", wantedOutcome, place);
+  const reason = optionalOf(value, "reason", wantedReason, place);
+  const exchangedFor = optionalOf(value, "exchangedFor", wantedName, place);
+  const estimates = estimatesOf(value, place);
+  // Field by field and not by spreading: a log has a hundred thousand rows.
+  const row: Draft<OutcomeRow> = { v: OUTCOME_VERSION, at, product, size, outcome };
+  if (id !== undefined) row.id = id;
+  if (person !== undefined) row.person = person;
+  if (reason !== undefined) row.reason = reason;
+  if (exchangedFor !== undefined) row.exchangedFor = exchangedFor;
+  if (estimates !== undefined) row.estimates = estimates;
   warnOfOthers(value, FIELDS, place);
   complainOfWhole(row, issues);
   const isBroken = issues.some(({ severity }) => severity === "error");
@@ -85,48 +104,44 @@ function versionIssue(v: unknown): Issue {
   });
 }
 
-function productOf(value: Fields, { path, issues }: Place): OutcomeRow["product"] {
+function productOf(value: Fields, { path, issues }: Place): OutcomeProduct {
   const { product } = value;
   if (!isFields(product)) {
     complain("product", product, 'the chart that the size is of, such as {"chart":"…"}', { path, issues });
     return { chart: "" };
   }
   const place = { path: [...path, "product"], issues };
-  warnOfOthers(product, ["maker", "chart"], place);
-  return {
-    ...optionalOf(product, "maker", wantedName, place),
-    chart: requiredOf(product, "chart", wantedName, place),
-  };
+  warnOfOthers(product, PRODUCT_FIELDS, place);
+  const maker = optionalOf(product, "maker", wantedName, place);
+  const chart = requiredOf(product, "chart", wantedName, place);
+  return maker === undefined ? { chart } : { maker, chart };
 }
 
-function estimatesOf(value: Fields, place: Place): Pick<OutcomeRow, "estimates"> {
+function estimatesOf(value: Fields, place: Place): OutcomeRow["estimates"] {
   const { estimates } = value;
-  if (estimates === undefined) return {};
+  if (estimates === undefined) return undefined;
   if (!isFields(estimates)) {
     complain("estimates", estimates, "an object with an estimate for each dimension", place);
-    return {};
+    return undefined;
   }
   const inside = { ...place, path: [...place.path, "estimates"] };
-  warnOfOthers(estimates, dimensionIds, inside);
-  const known = dimensionIds.flatMap((dimension): readonly (readonly [DimensionId, OutcomeEstimate])[] => {
+  warnOfOthers(estimates, DIMENSIONS, inside);
+  const known: { [D in DimensionId]?: OutcomeEstimate } = {};
+  for (const dimension of dimensionIds) {
     const one = estimates[dimension];
-    if (one === undefined) return [];
-    if (!isFields(one)) {
-      complain(dimension, one, 'an estimate such as {"mm":436,"uncertaintyMm":7.1}', inside);
-      return [];
-    }
-    return [[dimension, estimateOf(one, { ...inside, path: [...inside.path, dimension] })]];
-  });
-  return { estimates: Object.fromEntries(known) };
+    if (one === undefined) continue;
+    if (isFields(one)) known[dimension] = estimateOf(one, { ...inside, path: [...inside.path, dimension] });
+    else complain(dimension, one, 'an estimate such as {"mm":436,"uncertaintyMm":7.1}', inside);
+  }
+  return known;
 }
 
 function estimateOf(one: Fields, place: Place): OutcomeEstimate {
-  warnOfOthers(one, ["mm", "uncertaintyMm", "degreesOfFreedom"], place);
-  return {
-    mm: requiredOf(one, "mm", wantedPositive, place),
-    uncertaintyMm: requiredOf(one, "uncertaintyMm", wantedFromZero, place),
-    ...optionalOf(one, "degreesOfFreedom", wantedPositive, place),
-  };
+  warnOfOthers(one, ESTIMATE_FIELDS, place);
+  const mm = requiredOf(one, "mm", wantedPositive, place);
+  const uncertaintyMm = requiredOf(one, "uncertaintyMm", wantedFromZero, place);
+  const degreesOfFreedom = optionalOf(one, "degreesOfFreedom", wantedPositive, place);
+  return degreesOfFreedom === undefined ? { mm, uncertaintyMm } : { mm, uncertaintyMm, degreesOfFreedom };
 }
 
 function complainOfWhole(row: OutcomeRow, issues: Issue[]): void {

@@ -3,8 +3,8 @@ import type { OutcomeRow } from "./outcome-row.ts";
 import { safeOutcomeRow } from "./safe-outcome-row.ts";
 
 /**
- * Writes a row as one line of a log, without the line end. Fields stand in the order of the type, and what could break
- * a line (line separators, control characters) is written as an escape.
+ * Writes a row as one line of a log, without the line end. Fields stand in one order, whatever that of the row, and
+ * what could break a line (line separators, control characters) is written as an escape.
  *
  * @throws {@link IssuesError} for a row that {@link safeOutcomeRow} finds errors in.
  *
