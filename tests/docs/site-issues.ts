@@ -24,6 +24,11 @@ export async function loadIssues(): Promise<readonly PackageIssues[]> {
   return found.sort((a, b) => (a.package < b.package ? -1 : 1));
 }
 
+/** The codes that examples are written for, so that a test finds those which no longer exist. */
+export function listExamples(): readonly string[] {
+  return Object.keys(EXAMPLES);
+}
+
 /** The page of all issue codes. */
 export function issuePage(packages: readonly PackageIssues[]): string {
   const count = packages.reduce((sum, { issues }) => sum + Object.keys(issues).length, 0);
@@ -34,7 +39,7 @@ export function issuePage(packages: readonly PackageIssues[]): string {
       "| code | severity | example message | what is expected |",
       "| --- | --- | --- | --- |",
       ...Object.entries(issues).map(([code, { severity, message, expected }]) => {
-        const facts = { ...COMMON, ...EXAMPLES[code] };
+        const facts = { ...COMMON, ...FAMILIES[code.split("-")[0] ?? ""], ...EXAMPLES[code] };
         const cells = [message, expected].map((each) => cell(fillTemplate(each, facts)));
         return `| <code id="${code}">${code}</code> | ${severity} | ${cells.join(" | ")} |`;
       }),
@@ -70,11 +75,7 @@ There are {count} codes.
 const COMMON: Readonly<Record<string, string | number>> = {
   dimension: "torso length",
   otherDimension: "back waist length",
-  what: "torso length",
-  variable: "torso-length",
-  variables: "torso-length, stature",
   size: "M",
-  other: "L",
   unit: "cm",
   units: "mm, cm, m, in or ft",
   chart: "Doily 45",
@@ -88,20 +89,31 @@ const COMMON: Readonly<Record<string, string | number>> = {
   highestMm: 610,
   leastMm: 290,
   mostMm: 610,
-  limitMm: 10,
-  nominalMm: 460,
   count: 3,
-  people: "women",
-  line: 7,
-  columns: 4,
-  cells: 3,
-  column: "crest",
-  minus: "c7",
   label: "women 168 cm tall",
   side: "above",
-  field: "stature",
-  hint: "",
-  known: "torso-length, stature",
+};
+
+/** Facts that read well in the messages of one family of codes. */
+const FAMILIES: Readonly<Record<string, Readonly<Record<string, string | number>>>> = {
+  chart: { other: "L", what: "torso length", columns: 4, cells: 3, nominalMm: 460, limitMm: 10, hint: "" },
+  survey: {
+    variable: "torso-length",
+    variables: "torso-length, stature",
+    column: "crest",
+    minus: "c7",
+    columns: 4,
+    cells: 3,
+    line: 7,
+  },
+  coverage: { people: "women", known: "torso-length, stature" },
+  person: { field: "stature", hint: "" },
+  batch: { line: 7 },
+  study: { subject: "mia", measurer: "heron", repeat: 2, columns: 4 },
+  icc: { subject: "mia", measurer: "heron", subjects: 1, measurers: 1, repeats: 2 },
+  agreement: { subject: "mia", first: "heron", second: "magpie", measurers: "heron, magpie" },
+  precision: { subject: "mia", measurer: "heron" },
+  outcome: { field: "reason", limit: 65536 },
 };
 
 /** Facts of single codes, so that each message reads as somebody would meet it. */
@@ -222,7 +234,70 @@ const EXAMPLES: Readonly<Record<string, Readonly<Record<string, string | number>
   "reading-unlikely-given": { received: 498, usualMm: 417, differenceMm: 81, sdMm: 19 },
   "estimate-unlikely": { readingMm: 498, usualMm: 417, differenceMm: 81 },
   "estimate-implausible": { readingMm: 760, differenceMm: 150, fromMm: 200, toMm: 610 },
-  "coverage-chart-without-sizes": {},
+  "outcome-not-an-object": { received: "a list" },
+  "outcome-version-newer": { received: 2, known: 1 },
+  "outcome-version-unknown": { received: "“1.0”", known: 1 },
+  "outcome-field-missing": { field: "size", wanted: "the size that was given" },
+  "outcome-field-invalid": {
+    field: "at",
+    received: "“yesterday”",
+    wanted: "an ISO 8601 date such as 2026-05-04, or a date and time with its offset from UTC",
+  },
+  "outcome-field-unknown": {
+    field: "colour",
+    hint: "",
+    fields: "v, id, at, person, product, size, outcome, …",
+  },
+  "outcome-person-identifying": { kind: "an e-mail address" },
+  "outcome-id-repeated": { received: "“17”" },
+  "evidence-chart-differs": { received: "Doily 45 (Thimblewick)", known: "Teaspoon 35 (Marmalade Loom)" },
+  "evidence-size-unknown": { received: "XXL", known: "S, M, L" },
+  "evidence-not-usable": { received: "harness-too-long", part: "harness" },
+  "columns-belts-apart": { received: "Darning Egg 60" },
+  "columns-beliefs-joint": { received: "Doily 45" },
+  "columns-girth-unclear": { received: "Accordion 55" },
+  "component-zero": { component: "measurer" },
+  "components-unconnected": { parts: 2 },
+  "icc-study-incomplete": { cells: 3, count: 1 },
+  "agreement-measurer-unknown": { received: "wren" },
+  "study-not-text": { received: "null" },
+  "study-too-large": { characters: 12000000, limit: 10000000 },
+  "study-json-syntax": { received: "“}”" },
+  "study-json-row": { received: "“43.2 cm”" },
+  "study-key-repeated": { received: "“44 cm”" },
+  "study-quote": { received: '“"43,2”' },
+  "study-column-missing": { role: "subject", columns: "heron 1 (cm), heron 2 (cm)" },
+  "study-column-repeated": { received: "“person”", role: "subject" },
+  "study-column-unread": { received: "“1.5 (cm)”", limit: 1000 },
+  "study-column-unused": { received: "“colour”" },
+  "study-dimension-disagrees": { received: "“waist (cm)”", other: "waist girth" },
+  "study-dimension-unclear": { received: "“hip (cm)”", candidates: "hip-belt girth or hip girth" },
+  "study-dimension-unstated": { examples: "torso-length or hip-belt-girth" },
+  "study-cell-beyond": { received: "“43.2”" },
+  "study-repeat-unreadable": { received: "“second”", limit: 1000 },
+  "study-unit-missing": { column: "heron 1", number: "43.2" },
+  "study-cell-repeated": { received: "“43.6 cm”", first: "43.2 cm" },
+  "study-reading-impossible": { received: "“4430 mm”" },
+  "study-reading-kept": { received: "“4430 mm”" },
+  "study-cells-missing": { cells: 48, what: "the torso length" },
+  "study-names-alike": { received: "“heron”", other: "“Heron ”", kind: "measurers" },
+  "study-no-readings": { received: 12, setAside: 2 },
+  "tem-unknown": { received: 12 },
+  "tem-subject-unused": { received: "“mia”" },
+  "precision-unknown": { received: 12, needed: "nobody was read twice by one measurer" },
+  "precision-variance-outlying": { statistic: 0.81, critical: 0.72, percent: 1 },
+  "precision-mean-outlying": { statistic: 2.31, critical: 2.13, percent: 5 },
+  "trend-unknown": { received: 6 },
+  "digits-unknown": { received: 12 },
+  "digits-few": { count: 18, classes: 10 },
+  "allowance-unknown": { received: "interscye-breadth", known: "torso-length, stature, …" },
+  "outcome-log-busy": {
+    received: "outcomes.ndjson",
+    who: "process 4711 on shed",
+    seconds: 10,
+    lock: "outcomes.ndjson.lock",
+  },
+  "outcome-log-unsure": { received: "outcomes.ndjson", who: "process 4711 on shed" },
   "coverage-size-not-judged": { received: "M" },
   "coverage-charts-differ": { other: "Teaspoon 35" },
   "person-not-an-object": { received: "a list" },
@@ -270,7 +345,11 @@ const EXAMPLES: Readonly<Record<string, Readonly<Record<string, string | number>
 };
 
 function cell(words: string): string {
-  return words.replaceAll("|", "\\|").replaceAll("<", "&lt;").replaceAll("*", "\\*");
+  return words
+    .replace(/\{".*\}/, "`$&`")
+    .replaceAll("|", "\\|")
+    .replaceAll("<", "&lt;")
+    .replaceAll("*", "\\*");
 }
 
 function isCatalogue(value: unknown): value is Catalogue {

@@ -6,7 +6,7 @@ import { leadingNumber, tableUnder } from "../../site/scripts/results.ts";
 import { readWorkspace, root } from "../architecture/workspace.ts";
 import { runShown } from "./console.ts";
 import { listPages } from "./examples.ts";
-import { issuePage, loadIssues } from "./site-issues.ts";
+import { issuePage, listExamples, loadIssues } from "./site-issues.ts";
 import { currentIssuePage, docs, figuresOn, issuesFile, resultsFile, withFigures } from "./site-pages.ts";
 
 const WRITE = "run `npm run docs:write` and look at the difference";
@@ -34,11 +34,14 @@ describe("what pages repeat of the code is as the code has it", () => {
     const page = textOf(issuesFile);
     const declared = readWorkspace().flatMap(({ files }) =>
       files
-        .filter(({ path }) => path === "src/issues.ts")
-        .flatMap(({ text }) => [...text.matchAll(/^ {2}"([a-z0-9-]+)": \{/gm)].map(([, code]) => code ?? "")),
+        .filter(({ path }) => path.startsWith("src/"))
+        .flatMap(({ text }) =>
+          [...text.matchAll(/^ {2}"([a-z0-9-]+)": \{\s+severity: "/gm)].map(([, code]) => code ?? ""),
+        ),
     );
     expect(declared.length).toBeGreaterThan(100);
     expect(declared.filter((code) => !page.includes(`<code id="${code}">`))).toEqual([]);
+    expect(listExamples().filter((code) => !declared.includes(code))).toEqual([]);
   });
 
   test("the figures", () => {
