@@ -55,7 +55,7 @@ export interface NextWayComparison {
  * );
  * ways.map(({ way, tool }) => `${way}, ${tool}`);
  * // => ["helper, tape", "landmarks-afresh, tape", "other-tool, short-rule", "repeat, tape", "other-tool, cord-and-ruler"]
- * ways.map(({ gainShare }) => gainShare.toFixed(2)); // => ["0.47", "0.21", "0.06", "0.05", "0.04"]
+ * ways.map(({ gainShare }) => gainShare.toFixed(2)); // => ["0.47", "0.21", "0.05", "0.05", "0.04"]
  * ```
  */
 export function compareNextWays(soFar: Anticipation, further: number): NextWayComparison {
