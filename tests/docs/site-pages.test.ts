@@ -102,6 +102,7 @@ describe("pages", () => {
       "tutorials/lesson",
       "tutorials/retail-feature",
       "explanation/decision-model",
+      "how-to/check-on-the-body",
     ];
     for (const name of cautious) {
       const text = textOf(`${docs}/${name}.md`);
