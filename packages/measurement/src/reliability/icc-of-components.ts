@@ -4,6 +4,7 @@ import type { Study } from "../study/study.ts";
 import { drawChiSquare } from "./chi-square-draw.ts";
 import type { IntervalEstimate } from "./interval-estimate.ts";
 import { gatherCells, type RemlCells } from "./reml-cells.ts";
+import { remlCriterion } from "./reml-criterion.ts";
 import { requireConfidence } from "./require-table.ts";
 import {
   type ComponentsOptions,
@@ -131,11 +132,12 @@ function drawParts(data: RemlCells, { terms }: StudyComponents, parts: Parts, ra
   const perCell = data.cells.length / data.cells.reduce((sum, { count }) => sum + 1 / count, 0);
   const draw = (meanSquare: number, freedom: number): number =>
     (meanSquare * freedom) / drawChiSquare(random, freedom);
-  // What subjects and measurers are seen against: means of cells with the interaction, single readings without.
-  const noise = crossed ? parts.interaction + parts.residual / perCell : parts.residual;
   const left = hasMeasurers ? within + interaction : data.readings - data.subjects;
+  // Mean squares about fixed subjects and measurers: unlike the components they owe nothing to the bound at 0.
+  const error = crossed ? data.squaresWithin / within : squaresLeft(data, hasMeasurers) / left;
+  const noise = crossed ? squaresLeft(meansOnly(data), true) / interaction : error;
   return () => {
-    const residual = draw(parts.residual, crossed ? within : left);
+    const residual = draw(error, crossed ? within : left);
     const base = crossed ? draw(noise, interaction) : residual;
     const subject = draw(parts.subject + noise / perSubject, data.subjects - 1) - base / perSubject;
     const measurer = hasMeasurers
@@ -147,6 +149,25 @@ function drawParts(data: RemlCells, { terms }: StudyComponents, parts: Parts, ra
       interaction: crossed ? Math.max(base - residual / perCell, 0) : 0,
       residual,
     };
+  };
+}
+
+/** A variance over the residual one that is as good as a fixed effect. */
+const FIXED = 1e9;
+
+/** Sum of squares that subjects and, where they count, measurers leave when both are fixed. */
+function squaresLeft(data: RemlCells, hasMeasurers: boolean): number {
+  const { residualVariance } = remlCriterion(data, [FIXED, hasMeasurers ? FIXED : 0, 0]);
+  return residualVariance * (data.readings - 1);
+}
+
+/** The means of cells as single readings. */
+function meansOnly(data: RemlCells): RemlCells {
+  return {
+    ...data,
+    cells: data.cells.map((cell) => ({ ...cell, count: 1 })),
+    readings: data.cells.length,
+    squaresWithin: 0,
   };
 }
 
