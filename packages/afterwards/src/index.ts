@@ -1,3 +1,32 @@
+export { answerBodyCheck } from "./body-check/answer-body-check.ts";
+export {
+  type AdjustmentCode,
+  adjustmentCodes,
+  type BodyCheckAnswer,
+  type BodyCheckItem,
+  type BodyCheckItemId,
+  bodyCheckItemIds,
+  type CheckedPart,
+} from "./body-check/body-check-item.ts";
+export type {
+  BodyCheckSetup,
+  BodyCheckState,
+  BodyCheckStep,
+  Contradiction,
+  FitterReason,
+  GivenAnswer,
+  SeenSize,
+} from "./body-check/body-check-state.ts";
+export { bodyCheckItems } from "./body-check/data.ts";
+export { lookAgain } from "./body-check/look-again.ts";
+export { startBodyCheck } from "./body-check/start-body-check.ts";
+export { type AnswerText, type BodyCheckTexts, bodyCheckTexts } from "./body-check/texts.ts";
+export {
+  type WriteBodyCheckOptions,
+  type WrittenChoice,
+  type WrittenStep,
+  writeBodyCheck,
+} from "./body-check/write-body-check.ts";
 export { type ChangedPicks, changedPicks } from "./evidence/changed-picks.ts";
 export {
   type ChartCorrection,
@@ -51,3 +80,5 @@ export { safeOutcomeRow } from "./log/safe-outcome-row.ts";
 export { safeParseOutcomeLine } from "./log/safe-parse-outcome-line.ts";
 export { LONGEST_NAME } from "./log/wanted.ts";
 export { writeOutcomeLine } from "./log/write-outcome-line.ts";
+export { expectedReturns } from "./returns/expected-returns.ts";
+export type { ChartOffset, ExpectedReturns, ReturnShares, ReturnsRequest } from "./returns/returns.ts";
