@@ -1,3 +1,4 @@
+export * as afterwards from "@tapewise/afterwards";
 export * as charts from "@tapewise/charts";
 export * as coverage from "@tapewise/coverage";
 export * as fit from "@tapewise/fit";
@@ -7,5 +8,6 @@ export * as measurement from "@tapewise/measurement";
 export * as outcome from "@tapewise/outcome";
 export * as population from "@tapewise/population";
 export * as statistics from "@tapewise/statistics";
+export * as tables from "@tapewise/tables";
 export * as units from "@tapewise/units";
 export { tapewiseIssues } from "./issues.ts";
