@@ -46,7 +46,10 @@ const cited = readWorkspace()
 test("the page of sources names every source that the code cites", () => {
   expect(cited.length).toBeGreaterThan(50);
   const missing = cited.filter(({ citation }) => !isNamed(citation, page));
-  expect(missing.map(({ citation, at }) => `${citation} (${at})`)).toEqual([]);
+  expect(
+    missing.map(({ citation, at }) => `${citation} (${at})`),
+    "name these on the page, with what they are used for",
+  ).toEqual([]);
 });
 
 test("the page names every publication behind the landmarks, and how far it was read", () => {
