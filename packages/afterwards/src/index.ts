@@ -62,6 +62,7 @@ export type {
   NextPack,
   Without,
 } from "./lending/lending.ts";
+export { type LendingMember, lendingTable, type ShelfSize } from "./lending/lending-table.ts";
 export { memoryOutcomeStore } from "./log/memory-outcome-store.ts";
 export { OUTCOME_MOMENT } from "./log/moment.ts";
 export {

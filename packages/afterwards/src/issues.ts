@@ -68,6 +68,12 @@ const catalogue = {
     message: "a row with the id {received} came before; this one was not counted again",
     expected: "an id that no other row has",
   },
+  // The check on the body.
+  "check-size-unknown": {
+    severity: "error",
+    message: "the chart has no {kind} {received}",
+    expected: "a {kind} of the chart: {known}",
+  },
   // Outcomes as evidence about charts.
   "evidence-chart-differs": {
     severity: "error",
@@ -83,6 +89,12 @@ const catalogue = {
     severity: "warning",
     message: "“{received}” says nothing of {chart}, for its {part} in {size} or the body there is not known",
     expected: "a range of the {part} in the chart and an estimate of what it goes by",
+  },
+  // Lending.
+  "lending-size-not-judged": {
+    severity: "warning",
+    message: "{member} was not held against {received}, which is therefore not lent to them",
+    expected: "a recommendation for every chart on the shelf",
   },
 } as const;
 
