@@ -80,6 +80,17 @@ export {
   type SampleVariance,
 } from "./reliability/cochran.ts";
 export {
+  type AllowanceComparison,
+  type AllowancePairs,
+  safeCompareAllowance,
+} from "./reliability/compare-allowance.ts";
+export { observerAllowances } from "./reliability/data.ts";
+export {
+  type DigitCounts,
+  type DigitPreference,
+  safeDigitPreference,
+} from "./reliability/digit-preference.ts";
+export {
   type Icc,
   type IccAnalysis,
   type IccOptions,
@@ -98,7 +109,9 @@ export {
   minimalDetectableChange,
   standardErrorOfMeasurement,
 } from "./reliability/minimal-detectable-change.ts";
+export type { ObserverAllowance } from "./reliability/observer-allowance.ts";
 export type { Precision, PrecisionFinding, SubjectPrecision } from "./reliability/precision.ts";
+export { type RepeatTrend, type StudyTrend, safeRepeatTrend } from "./reliability/repeat-trend.ts";
 export { type PrecisionOptions, safePrecision } from "./reliability/safe-precision.ts";
 export { safeTechnicalError, type TechnicalErrorOptions } from "./reliability/technical-error.ts";
 export type { TechnicalError, Tem, TemIntervalMethod } from "./reliability/tem.ts";

@@ -1,4 +1,5 @@
 import { defineIssues } from "@tapewise/outcome";
+import { temCatalogue } from "./reliability/tem-catalogue.ts";
 import { studyCatalogue } from "./study/catalogue.ts";
 
 const catalogue = {
@@ -151,7 +152,10 @@ const catalogue = {
 } as const;
 
 /** What can be wrong with, or doubtful about, readings. Errors keep an estimate from being made; warnings are questions. */
-export const measurementIssues: typeof catalogue & typeof studyCatalogue = defineIssues({
-  ...catalogue,
-  ...studyCatalogue,
-});
+export const measurementIssues: typeof catalogue & typeof studyCatalogue & typeof temCatalogue = defineIssues(
+  {
+    ...catalogue,
+    ...studyCatalogue,
+    ...temCatalogue,
+  },
+);
