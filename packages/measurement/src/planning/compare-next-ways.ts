@@ -82,8 +82,16 @@ export function compareNextWays(soFar: Anticipation, further: number): NextWayCo
     const { way, tool, measuredBy, landmarksFoundAfresh } = conditions;
     const method = methodOf({ ...known, tool, measuredBy, landmarksFoundAfresh });
     const fresh = budgetOf(method, further);
-    // Somebody who only takes another tool measures between the same marks.
-    const shared = sharedVariance(own, method, way === "other-tool" && !landmarksFoundAfresh);
+    const isSamePerson = measuredBy === known.measuredBy;
+    const shared = varianceOf(
+      own.lasting.filter(({ source }) => {
+        if (source === "tool-scale") return tool === known.tool;
+        // Only who takes another tool to the same marks finds no bone anew.
+        return (
+          isSamePerson && (source !== "landmark-finding" || (way === "other-tool" && !landmarksFoundAfresh))
+        );
+      }),
+    );
     const isSame = way === "repeat";
     const uncertaintyMm = isSame
       ? budgetOf(own, count + further).uncertaintyMm
@@ -103,18 +111,6 @@ export function compareNextWays(soFar: Anticipation, further: number): NextWayCo
     .map(rowOf)
     .toSorted((a, b) => a.uncertaintyMm - b.uncertaintyMm);
   return { nowMm, further, ways };
-}
-
-/** The variance of what lasts in the readings of two methods alike. */
-function sharedVariance(one: MethodError, other: MethodError, areMarksKept: boolean): number {
-  return one.lasting.reduce((sum, part) => {
-    const isFoundAnew = part.source === "landmark-finding" && !areMarksKept;
-    const isSame = other.lasting.some(
-      ({ source, variance }) => source === part.source && variance === part.variance,
-    );
-    if (isFoundAnew || !isSame) return sum;
-    return sum + part.variance;
-  }, 0);
 }
 
 /** The standard uncertainty of the best mean of two results with a covariance. */

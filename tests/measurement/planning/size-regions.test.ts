@@ -1,0 +1,62 @@
+import { expect, test } from "vitest";
+import { sizeRegions } from "../../../packages/measurement/src/planning/size-regions.ts";
+
+const open = Number.POSITIVE_INFINITY;
+
+test("the middle of an overlap and of a gap part two sizes, in whatever order they come", () => {
+  const regions = sizeRegions([
+    { from: 490, to: 530 },
+    { from: 380, to: 435 },
+    { from: 425, to: 480 },
+  ]);
+  expect(regions.map(({ index, pickedFrom, pickedTo }) => [index, pickedFrom, pickedTo])).toEqual([
+    [1, -open, 430],
+    [2, 430, 485],
+    [0, 485, open],
+  ]);
+});
+
+test("ends may be open", () => {
+  const regions = sizeRegions([
+    { from: 440, to: open },
+    { from: -open, to: 440 },
+  ]);
+  expect(regions.map(({ pickedTo }) => pickedTo)).toEqual([440, open]);
+});
+
+test.each([
+  [[], "sizes"],
+  [[{ from: 2, to: 1 }], "sizes[0]"],
+  [[{ from: 1, to: 1 }], "sizes[0]"],
+  [[{ from: Number.NaN, to: 1 }], "sizes[0]"],
+  [
+    [
+      { from: 1, to: 2 },
+      { from: 1, to: 2 },
+    ],
+    "sizes[0]",
+  ],
+  [
+    [
+      { from: 1, to: 9 },
+      { from: 2, to: 3 },
+    ],
+    "sizes[0]",
+  ],
+  [
+    [
+      { from: 1, to: open },
+      { from: 2, to: open },
+    ],
+    "sizes[0]",
+  ],
+  [
+    [
+      { from: -open, to: 5 },
+      { from: -open, to: 6 },
+    ],
+    "sizes[0]",
+  ],
+])("refuses %j", (sizes, argument) => {
+  expect(() => sizeRegions(sizes)).toThrow(`${argument} must be`);
+});
