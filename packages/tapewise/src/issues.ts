@@ -93,6 +93,17 @@ const catalogue = {
     message: "line {line} is longer than {limit} bytes",
     expected: "one person a line, in at most {limit} bytes",
   },
+  "batch-resume-differs": {
+    severity: "error",
+    message:
+      "{received} cannot be gone on with: its last answer is not the one that line {line} of the input gets now",
+    expected: "the same people, charts and options as when it was begun",
+  },
+  "batch-resume-ahead": {
+    severity: "error",
+    message: "{received} cannot be gone on with: it holds {lines} answers, {left} more than the input has people",
+    expected: "the same people as when it was begun",
+  },
   "batch-chart-name-repeated": {
     severity: "warning",
     message: "more than one chart is called {received}, so that each is named with its file",

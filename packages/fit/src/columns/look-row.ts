@@ -1,8 +1,8 @@
 import type { ColumnRow } from "./column-row.ts";
-import { normalBelow } from "./normal-table.ts";
+import { FARTHEST, normalBelow } from "./normal-table.ts";
 
 /** Chances and gains that differ by less may turn where they are worked out another way. */
-const CLOSE = 1e-11;
+const CLOSE = 1e-13;
 
 /**
  * Whether a look at the body is worth taking before this pick is final: the preposterior analysis of `recommend`
@@ -26,52 +26,126 @@ export function isLookWorthwhile(row: ColumnRow): boolean {
 }
 
 function isWorthwhile(row: ColumnRow, dimension: number, after: number): boolean {
-  const { plan, pick, sds, means } = row;
-  const { changeProbability, worthwhileGain, tieLoss } = plan.policy;
-  const { scores } = plan.tables;
-  const now = sds[dimension] as number;
+  const { changeProbability, worthwhileGain } = row.plan.policy;
+  const now = row.sds[dimension] as number;
   const spread = Math.sqrt(Math.max(0, now ** 2 - after ** 2));
   if (spread === 0) return false;
-  const hold = row.scratch.isHeld ? tieLoss : 0;
-  let changes = 0;
-  let gain = 0;
-  for (let k = 0; k < scores.length; k += 1) {
-    const mean = (means[dimension] as number) + (scores[k] as number) * spread;
-    const ofPick = chanceAfter(row, pick, dimension, mean, after);
-    let bestOfAll = ofPick;
-    for (let size = 0; size < row.probabilities.length; size += 1) {
-      if (size === pick) continue;
-      const chance = chanceAfter(row, size, dimension, mean, after);
-      if (chance > bestOfAll) bestOfAll = chance;
-    }
-    if (bestOfAll !== ofPick && Math.abs(bestOfAll - ofPick - hold) < CLOSE) row.isClose = true;
-    if (bestOfAll > ofPick + hold) {
-      changes += 1;
-      gain += bestOfAll - ofPick;
-    }
+  const count = row.plan.tables.scores.length;
+  clear();
+  if (!(isOrdered(row, dimension) && goesInFromBothEnds(row, dimension, spread, after))) {
+    clear();
+    for (let point = 0; point < count; point += 1) stands(row, dimension, point, spread, after, AROUND);
   }
-  const chance = changes / scores.length;
-  const meanGain = gain / scores.length;
-  if (Math.abs(meanGain - worthwhileGain) < CLOSE) row.isClose = true;
-  return chance >= changeProbability && meanGain >= worthwhileGain;
+  const gain = found.gain / count;
+  if (Math.abs(gain - worthwhileGain) < 100 * CLOSE) row.isClose = true;
+  if (gain < worthwhileGain) return false;
+  if (found.changes / count >= changeProbability) return true;
+  if ((found.changes + found.open) / count >= changeProbability) row.isClose = true;
+  return false;
+}
+
+/** What was met on the way last: points at which the pick changes, what that gains, and points too far out to tell. */
+const found = { changes: 0, gain: 0, open: 0 };
+
+function clear(): void {
+  found.changes = 0;
+  found.gain = 0;
+  found.open = 0;
+}
+
+/**
+ * Whether every other size lies wholly to one side of the pick: neither inside it nor around it. Then the chance of
+ * one beside that of the pick rises (or falls) all along the line, because the normal density is totally
+ * positive (S. Karlin 1968, "Total Positivity"), so that a pick that stands at one point stands all the way in.
+ */
+function isOrdered(row: ColumnRow, dimension: number): boolean {
+  if (row.scratch.isHeld) return false;
+  for (let size = 0; size < row.probabilities.length; size += 1) {
+    if (sideOf(row, size, dimension) === AROUND && othersOf(row, size, dimension) > 0) return false;
+  }
+  return true;
+}
+
+const [BELOW, ABOVE, AROUND] = [0, 1, 2];
+
+function sideOf({ plan, pick }: ColumnRow, size: number, dimension: number): number {
+  const { lower, upper, ends } = plan.tables;
+  const count = plan.dimensions.length;
+  const [own, theirs] = [pick * count + dimension, size * count + dimension];
+  if (own === theirs) return ABOVE;
+  if ((lower[own] as number) < 0 || (lower[theirs] as number) < 0) return AROUND;
+  const from = (ends[lower[theirs] as number] as number) - (ends[lower[own] as number] as number);
+  const to = (ends[upper[theirs] as number] as number) - (ends[upper[own] as number] as number);
+  // The difference of two open ends is no number, and they are the same.
+  const [isUp, isDown] = [!(from < 0) && !(to < 0), !(from > 0) && !(to > 0)];
+  return isUp ? ABOVE : isDown ? BELOW : AROUND;
+}
+
+/**
+ * Goes in from either end until the pick stands. Whether that is all; where both ways meet, sizes of both sides vie
+ * for the same points.
+ */
+function goesInFromBothEnds(row: ColumnRow, dimension: number, spread: number, after: number): boolean {
+  const last = row.plan.tables.scores.length - 1;
+  let above = last;
+  while (above >= 0 && !stands(row, dimension, above, spread, after, ABOVE)) above -= 1;
+  let below = 0;
+  while (below <= last && !stands(row, dimension, below, spread, after, BELOW)) below += 1;
+  return below <= above;
+}
+
+/** Whether the pick surely stands, beside sizes of one side, where the readings show this score. */
+function stands(
+  row: ColumnRow,
+  dimension: number,
+  point: number,
+  spread: number,
+  after: number,
+  side: number,
+): boolean {
+  const { plan, pick, means, probabilities } = row;
+  const mean = (means[dimension] as number) + (plan.tables.scores[point] as number) * spread;
+  const hold = row.scratch.isHeld ? plan.policy.tieLoss : 0;
+  const ofPick = chanceAfter(row, pick, dimension, mean, after);
+  let best = 0;
+  for (let size = 0; size < probabilities.length; size += 1) {
+    if (size === pick || (side !== AROUND && sideOf(row, size, dimension) !== side)) continue;
+    const chance = chanceAfter(row, size, dimension, mean, after);
+    if (chance > best) best = chance;
+  }
+  if (Math.abs(best - ofPick - hold) < CLOSE) {
+    // Which of two chances that are all but the same is the larger cannot be told, and gains nothing.
+    if (hold === 0) {
+      found.open += 1;
+      return false;
+    }
+    row.isClose = true;
+  }
+  if (!(best > ofPick + hold)) return true;
+  found.changes += 1;
+  found.gain += best - ofPick;
+  return false;
+}
+
+/** The probability that all other dimensions fit. */
+function othersOf({ plan, probabilities, scratch }: ColumnRow, size: number, dimension: number): number {
+  const own = scratch.inside[size * plan.dimensions.length + dimension] as number;
+  return own > 0 ? Math.min(1, (probabilities[size] as number) / own) : 0;
 }
 
 /** The probability of a size once its dimension is known as N(mean, after²); what is known of the others stays. */
 function chanceAfter(row: ColumnRow, size: number, dimension: number, mean: number, after: number): number {
   const { tables, dimensions } = row.plan;
   const at = size * dimensions.length + dimension;
-  const own = row.scratch.inside[at] as number;
-  const fit = row.probabilities[size] as number;
-  const others = own > 0 ? Math.min(1, fit / own) : 0;
   const from = tables.lower[at] as number;
-  if (from < 0 || others === 0) return others;
-  const [lower, upper] = [tables.ends[from] as number, tables.ends[tables.upper[at] as number] as number];
-  if (after === 0) return lower <= mean && mean <= upper ? others : 0;
-  const inverse = 1 / after;
-  const [a, b] = [(lower - mean) * inverse, (upper - mean) * inverse];
-  if (a >= FAR || b <= -FAR) return 0;
-  return others * (normalBelow(tables.normal, b) - normalBelow(tables.normal, a));
+  if (from < 0) return othersOf(row, size, dimension);
+  const lower = (tables.ends[from] as number) - mean;
+  const upper = (tables.ends[tables.upper[at] as number] as number) - mean;
+  const far = FARTHEST * after;
+  if (lower > far || upper < -far) return 0;
+  const others = othersOf(row, size, dimension);
+  if (after === 0 || others === 0) return others;
+  const below = lower < -far ? 0 : normalBelow(tables.normal, lower / after);
+  const inside = upper > far ? 1 - below : normalBelow(tables.normal, upper / after) - below;
+  return others * inside;
 }
-
-/** Beyond so many standard deviations nothing is left. */
-const FAR = 9;

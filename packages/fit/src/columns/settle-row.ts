@@ -3,7 +3,8 @@ import { BETWEEN, bitOf, FITS, OUTSIDE, TWO_SIZES } from "./column-codes.ts";
 import type { ColumnRow } from "./column-row.ts";
 
 /** Two figures that differ by less may stand the other way round where they are worked out another way. */
-const CLOSE = 1e-11;
+const CLOSE = 1e-13;
+const CLOSE_MM = 1e-11;
 /** Two ways to the same figure may differ in their last digits. */
 const ROUNDING = 1e-9;
 /** A dimension lies near an end of a size, or beyond it, when it passes it with this probability. */
@@ -86,7 +87,7 @@ function isBefore(row: ColumnRow, a: number, b: number): boolean {
   const standing = (pb < hopelessProbability ? 0 : fb) - (pa < hopelessProbability ? 0 : fa);
   if (standing !== 0) return standing < 0;
   if (ma !== mb) {
-    if (Math.abs((misfits[a] as number) - (misfits[b] as number)) < CLOSE) row.isClose = true;
+    if (Math.abs((misfits[a] as number) - (misfits[b] as number)) < CLOSE_MM) row.isClose = true;
     return ma < mb;
   }
   if (fa !== fb) return fa > fb;

@@ -1,20 +1,29 @@
-import { formatIssue } from "@tapewise/outcome";
-import type { Command } from "commander";
-import { answerRawLine, LONGEST_LINE } from "../../batch/answer-raw-line.ts";
-import { isChoice } from "../../batch/is-choice.ts";
-import { createLineSplitter, type RawLine } from "../../batch/line-splitter.ts";
+import { formatIssue, type Issue, type Outcome } from "@tapewise/outcome";
+import { type Command, InvalidArgumentError, Option } from "commander";
+import { LONGEST_LINE } from "../../batch/answer-raw-line.ts";
+import { createBlockAnswerer } from "../../batch/lane/answer-block.ts";
+import { createLineBlocks, type LineBlock } from "../../batch/lane/line-blocks.ts";
 import type { PriorChoice } from "../../person/choose-prior.ts";
+import { answerHere, answerInWorkers } from "../batch/answerers.ts";
+import { type OutputFile, resumeOutput, startOutput } from "../batch/output-file.ts";
+import { createProgress } from "../batch/progress.ts";
+import { createPump } from "../batch/pump.ts";
+import { createSkipper } from "../batch/skip-answered.ts";
+import { writeToFile, writeToStream } from "../batch/write-bytes.ts";
 import type { Context } from "../context.ts";
-import { EXIT, graver } from "../exit-status.ts";
-import { print, write } from "../io.ts";
+import { EXIT, type ExitStatus, graver } from "../exit-status.ts";
+import { print } from "../io.ts";
 import { distinctCharts, loadCharts } from "../load-charts.ts";
 import { chartOption, priorOption, requireCharts } from "../options.ts";
 import { readInput } from "../read-input.ts";
-import { cleanJson } from "../text/clean.ts";
 
 interface BatchOptions {
   readonly chart?: readonly string[];
   readonly prior?: Exclude<PriorChoice, "automatic">;
+  readonly output?: string;
+  readonly resume?: string;
+  readonly workers: number;
+  readonly progress?: boolean;
 }
 
 const EXAMPLES = `
@@ -28,8 +37,15 @@ A line that cannot be answered gives {"id":...,"issues":[...]} in its place, and
 the exit status is 1 after all lines are done. Blank lines have no answer. See
 "tapewise schema person" and "tapewise schema choice" for the exact form.
 
-Example:
-  tapewise batch --chart a.csv b.json < people.ndjson > choices.ndjson`;
+A batch that was ended before its time goes on where it stood, if the same input
+is given again: a torn last line is cut off, and what is answered passed over.
+
+Examples:
+  tapewise batch --chart a.csv b.json < people.ndjson > choices.ndjson
+  tapewise batch --chart a.csv --workers 2 --resume choices.ndjson < people.ndjson`;
+
+/** More threads than this are a slip of the keyboard. */
+const MOST_WORKERS = 256;
 
 /** `tapewise batch`: people in, choices out, line by line. */
 export function addBatch(program: Command, context: Context): void {
@@ -39,6 +55,20 @@ export function addBatch(program: Command, context: Context): void {
     .description("Reads people as JSON lines from standard input and writes a choice for each, line by line.")
     .addOption(chartOption())
     .addOption(priorOption())
+    .addOption(new Option("--output <file>", "write the answers to a file in place of standard output"))
+    .addOption(
+      new Option("--resume <file>", "go on with the answers in a file, or begin it").conflicts("output"),
+    )
+    .addOption(
+      new Option("--workers <count>", "threads to answer in").default(1).argParser((text: string) => {
+        const count = /^[0-9]+$/.test(text) ? Number(text) : 0;
+        if (count >= 1 && count <= MOST_WORKERS) return count;
+        throw new InvalidArgumentError(`It takes a whole number from 1 to ${MOST_WORKERS}.`);
+      }),
+    )
+    .addOption(
+      new Option("--progress", "tell on standard error how far it has come (at a terminal it does anyway)"),
+    )
     .addHelpText("after", EXAMPLES)
     .action((options: BatchOptions) => runBatch(options, batch, context));
 }
@@ -51,34 +81,60 @@ async function runBatch(options: BatchOptions, command: Command, { io, finish }:
     // Without one of its charts every line would look answered and not be.
     return finish(graver(status, EXIT.issues));
   }
+  const output = await openOutput(options);
+  if (output?.ok === false) return finish(graver(status, await tell(output.issues, io, EXIT.misuse)));
   if (io.stdin.isTTY === true) {
     await print(io.stderr, ["Type people as JSON, one a line; Ctrl-D on an empty line ends the list."]);
   }
   const charts = distinctCharts(loaded);
   const prior: PriorChoice = options.prior ?? "automatic";
-  const splitter = createLineSplitter(LONGEST_LINE);
-  let anyBad = false;
-  const answer = (lines: readonly RawLine[]): string => {
-    let text = "";
-    for (const line of lines) {
-      const answered = answerRawLine(line, charts, { prior });
-      if (answered === undefined) continue;
-      anyBad ||= !isChoice(answered);
-      text += `${cleanJson(answered)}\n`;
+  const before = output?.value;
+  const progress = createProgress(io.stderr, options.progress === true);
+  const skipper =
+    before === undefined || before.lines === 0
+      ? undefined
+      : createSkipper(options.resume ?? "", before, createBlockAnswerer(charts, prior));
+  const answerers =
+    options.workers > 1 ? answerInWorkers(options.workers, { charts, prior }) : answerHere(charts, prior);
+  const pump = createPump(
+    answerers,
+    before === undefined ? writeToStream(io.stdout) : writeToFile(before.handle, before.length),
+    (bytes) => progress.add(bytes),
+  );
+  try {
+    const blocks = createLineBlocks(LONGEST_LINE);
+    const takeAll = async (list: readonly LineBlock[]): Promise<boolean> => {
+      for (const block of list) {
+        const rest = skipper === undefined ? block : skipper.skip(block);
+        if (skipper?.fault() !== undefined) return false;
+        if (rest !== undefined && !(await pump.take(rest))) return false;
+      }
+      return true;
+    };
+    let reads = true;
+    for await (const chunk of readInput(io)) {
+      reads = await takeAll(blocks.push(chunk));
+      // The reader has left, as `head` does: what is still to come would go nowhere.
+      if (!reads) break;
     }
-    return text;
-  };
+    if (reads) await takeAll(blocks.end());
+    const isAnyBad = await pump.end();
+    progress.end();
+    const fault = reads ? skipper?.faultAtEnd() : skipper?.fault();
+    if (fault !== undefined) return finish(graver(status, await tell([fault], io, EXIT.issues)));
+    finish(isAnyBad || before?.anyBad === true ? graver(status, EXIT.issues) : status);
+  } finally {
+    await answerers.close();
+    await before?.handle.close();
+  }
+}
 
-  let reads = true;
-  for await (const chunk of readInput(io)) {
-    const text = answer(splitter.push(chunk));
-    reads = text === "" || (await write(io.stdout, text));
-    // The reader has left, as `head` does: what is still to come would go nowhere.
-    if (!reads) break;
-  }
-  if (reads) {
-    const rest = answer(splitter.end());
-    if (rest !== "") await write(io.stdout, rest);
-  }
-  finish(anyBad ? graver(status, EXIT.issues) : status);
+async function openOutput({ output, resume }: BatchOptions): Promise<Outcome<OutputFile> | undefined> {
+  if (resume !== undefined) return resumeOutput(resume);
+  return output === undefined ? undefined : startOutput(output);
+}
+
+async function tell(issues: readonly Issue[], io: Context["io"], status: ExitStatus): Promise<ExitStatus> {
+  await print(io.stderr, issues.map(formatIssue));
+  return status;
 }

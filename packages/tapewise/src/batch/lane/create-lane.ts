@@ -1,0 +1,152 @@
+import type { SizeChart } from "@tapewise/charts";
+import { defaultPolicy } from "@tapewise/fit";
+import { type DimensionId, dimensionIds, plausibleLimits } from "@tapewise/landmarks";
+import type { Prior } from "@tapewise/measurement";
+import { womenReference } from "@tapewise/population";
+import type { PriorChoice } from "../../person/choose-prior.ts";
+import { sizesByStature } from "../../person/sizes-by-stature.ts";
+import { aloneNotes } from "./alone-notes.ts";
+import { type BytePage, makeRoom, put, putFigure, putPart } from "./byte-page.ts";
+import { type ChartLane, createChartLane } from "./chart-lane.ts";
+import { createQuickEstimates, createQuickEstimator } from "./quick-estimate.ts";
+import { createPriors, createQuickBeliefs, createQuickUpdate } from "./quick-prior.ts";
+import { scanPerson } from "./scan-person.ts";
+import { createScannedPerson, type ScannedPerson } from "./scanned-person.ts";
+
+/**
+ * Answers the line that stands in some bytes, from a first to before a last, on a page; whether it could. Where it
+ * could not, the page is as it was, and the line is one for `answerRawLine`.
+ */
+export type Lane = (bytes: Uint8Array, from: number, to: number, page: BytePage) => boolean;
+
+const STATURE = dimensionIds.indexOf("stature");
+/** Two heights may stand in for the torso length. */
+const CERVICALE = dimensionIds.indexOf("cervicale-height");
+/** So many ways of knowing something of people are kept ready; more of them are rare. */
+const MOST_LANES = 200;
+const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
+
+/**
+ * A quick way for usual lines: the same bytes as `answerRawLine` and JSON give, without an object for anything.
+ * Whatever is out of the ordinary, from a faulty reading to a figure whose rounding hangs on its last digit, is left
+ * to the other way.
+ */
+export function createLane(charts: readonly SizeChart[], prior: PriorChoice): Lane {
+  if (charts.length === 0 || prior === "reference") return () => false;
+  const person = createScannedPerson();
+  const estimates = createQuickEstimates();
+  const beliefs = createQuickBeliefs();
+  const estimate = createQuickEstimator(estimates);
+  const priorOf = createPriors();
+  const spoken = womenReference.dimensions.filter((id) => id !== "stature");
+  const update = createQuickUpdate(spoken, defaultPolicy.questionProbability);
+  const statures = plausibleLimits("stature", "adult");
+  const lanes = new Map<number, readonly ChartLane[] | undefined>();
+  const isStatureCharted = charts.some(sizesByStature);
+  const pieces = piecesOfLine();
+
+  const lanesFor = (hasPrior: boolean): readonly ChartLane[] | undefined => {
+    const key = (person.read * 2 + (hasPrior ? 1 : 0)) * 3 + person.cut;
+    if (lanes.has(key) || lanes.size >= MOST_LANES) return lanes.get(key);
+    const known = { read: person.read, prior: hasPrior ? spoken : [], cut: person.cut };
+    const made = charts.flatMap((chart) => createChartLane(chart, known) ?? []);
+    const all = made.length === charts.length ? made : undefined;
+    lanes.set(key, all);
+    return all;
+  };
+
+  const form = (known: Prior | undefined): boolean => {
+    for (let place = 0; place < dimensionIds.length; place += 1) {
+      if ((person.read & (1 << place)) === 0) continue;
+      beliefs.mean[place] = estimates.mean[place] as number;
+      beliefs.sd[place] = estimates.uncertainty[place] as number;
+      beliefs.degrees[place] = estimates.degrees[place] as number;
+    }
+    return known === undefined || update(person, known, estimates, beliefs);
+  };
+
+  const answer = (page: BytePage): boolean => {
+    if ((person.read & (1 << STATURE)) !== 0 || (person.read & (1 << CERVICALE)) !== 0) return false;
+    let known: Prior | undefined;
+    if (person.statureMm > 0) {
+      if (isStatureCharted) return false;
+      if (!(person.statureMm >= statures.from && person.statureMm <= statures.to)) return false;
+      if (person.cut > 0 && prior !== "none") {
+        known = priorOf(person.cut, person.statureMm);
+        if (known === undefined) return false;
+      }
+    }
+    for (let place = 0; place < dimensionIds.length; place += 1) {
+      if ((person.read & (1 << place)) !== 0 && !estimate(person, place)) return false;
+    }
+    if (!form(known)) return false;
+    const ready = lanesFor(known !== undefined);
+    return ready !== undefined && write(person, ready, page);
+  };
+
+  const write = (one: ScannedPerson, ready: readonly ChartLane[], page: BytePage): boolean => {
+    makeRoom(page, one.idTo - one.idFrom + 2000);
+    put(page, pieces.id);
+    if (one.idFrom < 0) put(page, pieces.none);
+    else putPart(page, one.bytes, one.idFrom, one.idTo);
+    let isFirst = true;
+    let isAnyAlone = false;
+    for (let place = 0; place < dimensionIds.length; place += 1) {
+      if ((one.read & (1 << place)) === 0) continue;
+      put(page, (isFirst ? pieces.firstEstimates : pieces.estimates)[place] as Uint8Array);
+      isFirst = false;
+      if (!putFigure(page, estimates.mean[place] as number, 6)) return false;
+      put(page, pieces.uncertainty);
+      if (!putFigure(page, estimates.uncertainty[place] as number, 6)) return false;
+      if (one.counts[place] === 1) isAnyAlone = true;
+    }
+    put(page, pieces.choices);
+    for (let k = 0; k < ready.length; k += 1) {
+      if (k > 0) put(page, pieces.comma);
+      if (!(ready[k] as ChartLane).answer(one, estimates, beliefs, page)) return false;
+    }
+    put(page, isAnyAlone ? pieces.issues : pieces.end);
+    if (isAnyAlone) putNotes(one, page);
+    return true;
+  };
+
+  const putNotes = (one: ScannedPerson, page: BytePage): void => {
+    let isFirst = true;
+    for (let place = 0; place < dimensionIds.length; place += 1) {
+      if ((one.read & (1 << place)) === 0 || one.counts[place] !== 1) continue;
+      const note = pieces.alone[place] as readonly [Uint8Array, Uint8Array];
+      makeRoom(page, 2000);
+      if (!isFirst) put(page, pieces.comma);
+      isFirst = false;
+      put(page, note[0]);
+      putPart(page, one.bytes, one.textFrom[place] as number, one.textTo[place] as number);
+      put(page, note[1]);
+    }
+    put(page, pieces.endOfIssues);
+  };
+
+  return (bytes, from, to, page) => {
+    const start = page.length;
+    if (scanPerson(person, bytes, from, to) && answer(page)) return true;
+    page.length = start;
+    return false;
+  };
+}
+
+/** What stands between the figures of a line. */
+function piecesOfLine() {
+  const estimate = (id: DimensionId) => `"${id}":{"mm":`;
+  return {
+    id: bytesOf('{"id":'),
+    none: bytesOf("null"),
+    firstEstimates: dimensionIds.map((id) => bytesOf(`,"estimates":{${estimate(id)}`)),
+    estimates: dimensionIds.map((id) => bytesOf(`},${estimate(id)}`)),
+    uncertainty: bytesOf(',"uncertaintyMm":'),
+    choices: bytesOf('}},"choices":['),
+    comma: bytesOf(","),
+    end: bytesOf("]}\n"),
+    issues: bytesOf('],"issues":['),
+    endOfIssues: bytesOf("]}\n"),
+    alone: dimensionIds.map(aloneNotes),
+  };
+}

@@ -1,0 +1,35 @@
+/// <reference types="node" />
+import type { FileHandle } from "node:fs/promises";
+import type { Writable } from "node:stream";
+
+/** Writes bytes, and resolves when they may be used again: to whether anybody still reads. */
+export type ByteWriter = (bytes: Uint8Array) => Promise<boolean>;
+
+/** Writes to a stream, waiting while its reader does not keep up. */
+export function writeToStream(to: Writable): ByteWriter {
+  return (bytes) =>
+    new Promise((resolve) => {
+      if (to.destroyed || to.writableEnded) return resolve(false);
+      const settle = (isThere: boolean): void => {
+        to.off("close", onClose);
+        resolve(isThere);
+      };
+      const onClose = (): void => settle(false);
+      to.once("close", onClose);
+      // A copy, for a stream may keep what it was given. What goes wrong is told by the stream itself.
+      to.write(new Uint8Array(bytes), (error) => settle(error === null || error === undefined ? !to.destroyed : false));
+    });
+}
+
+/** Writes to the end of a file. */
+export function writeToFile(handle: FileHandle, length: number): ByteWriter {
+  let at = length;
+  return async (bytes) => {
+    for (let done = 0; done < bytes.length; ) {
+      const { bytesWritten } = await handle.write(bytes, done, bytes.length - done, at);
+      done += bytesWritten;
+      at += bytesWritten;
+    }
+    return true;
+  };
+}
