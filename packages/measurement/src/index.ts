@@ -113,6 +113,8 @@ export type { ObserverAllowance } from "./reliability/observer-allowance.ts";
 export type { Precision, PrecisionFinding, SubjectPrecision } from "./reliability/precision.ts";
 export { type RepeatTrend, type StudyTrend, safeRepeatTrend } from "./reliability/repeat-trend.ts";
 export { type PrecisionOptions, safePrecision } from "./reliability/safe-precision.ts";
+export type { DetectableChange, StudyReport, StudySize } from "./reliability/study-report.ts";
+export { summariseStudy } from "./reliability/summarise-study.ts";
 export { safeTechnicalError, type TechnicalErrorOptions } from "./reliability/technical-error.ts";
 export type { TechnicalError, Tem, TemIntervalMethod } from "./reliability/tem.ts";
 export {
