@@ -45,7 +45,9 @@ const tables: readonly Design[] = [
   { ...torso, subjects: 100, measurers: 5 },
   { ...torso, subjects: 20, measurers: 2 },
   { ...torso, subjects: 20, measurers: 4, subject: 10, measurer: 5, error: 10 },
+  { ...torso, subjects: 30, measurers: 3, measurer: 8 },
   { ...torso, subjects: 20, measurers: 3, measurer: 15 },
+  { ...torso, subjects: 30, measurers: 5, measurer: 15 },
 ];
 const studies: readonly Design[] = [
   { ...torso, subjects: 20, measurers: 4 },
@@ -60,7 +62,8 @@ const studies: readonly Design[] = [
   { ...torso, subjects: 20, measurers: 3, measurer: 0, missing: 0.2 },
 ];
 
-const forms: readonly IccForm[] = ["1,1", "2,1", "3,1", "2,k", "3,k"];
+/** Those of means are the same intervals, stepped up. */
+const forms: readonly IccForm[] = ["1,1", "2,1", "3,1"];
 
 /** Confidence intervals of intraclass correlations, by counting. */
 export const cases: readonly CoverageCase[] = [

@@ -4,7 +4,7 @@ import type { Study } from "../study/study.ts";
 import { drawChiSquare } from "./chi-square-draw.ts";
 import type { IntervalEstimate } from "./interval-estimate.ts";
 import { gatherCells, type RemlCells } from "./reml-cells.ts";
-import { remlCriterion } from "./reml-criterion.ts";
+import { fixedSquares } from "./reml-fixed-squares.ts";
 import { requireConfidence } from "./require-table.ts";
 import {
   type ComponentsOptions,
@@ -134,8 +134,8 @@ function drawParts(data: RemlCells, { terms }: StudyComponents, parts: Parts, ra
     (meanSquare * freedom) / drawChiSquare(random, freedom);
   const left = hasMeasurers ? within + interaction : data.readings - data.subjects;
   // Mean squares about fixed subjects and measurers: unlike the components they owe nothing to the bound at 0.
-  const error = crossed ? data.squaresWithin / within : squaresLeft(data, hasMeasurers) / left;
-  const noise = crossed ? squaresLeft(meansOnly(data), true) / interaction : error;
+  const error = crossed ? data.squaresWithin / within : fixedSquares(data, hasMeasurers) / left;
+  const noise = crossed ? fixedSquares(meansOnly(data), true) / interaction : error;
   return () => {
     const residual = draw(error, crossed ? within : left);
     const base = crossed ? draw(noise, interaction) : residual;
@@ -150,15 +150,6 @@ function drawParts(data: RemlCells, { terms }: StudyComponents, parts: Parts, ra
       residual,
     };
   };
-}
-
-/** A variance over the residual one that is as good as a fixed effect. */
-const FIXED = 1e9;
-
-/** Sum of squares that subjects and, where they count, measurers leave when both are fixed. */
-function squaresLeft(data: RemlCells, hasMeasurers: boolean): number {
-  const { residualVariance } = remlCriterion(data, [FIXED, hasMeasurers ? FIXED : 0, 0]);
-  return residualVariance * (data.readings - 1);
 }
 
 /** The means of cells as single readings. */

@@ -25,6 +25,8 @@ export interface RemlCells {
   readonly squares: number;
   /** Unconnected parts of the grid: subjects and measurers joined by cells with readings. */
   readonly parts: number;
+  /** For each measurer the part, by a number of its own. */
+  readonly partOf: readonly number[];
 }
 
 /** Gathers a study's readings by cell. Subjects and measurers without a reading are left out. */
@@ -56,7 +58,7 @@ export function gatherCells(study: Study): RemlCells {
       entries.flatMap(([, values], i) => values.map((value) => (value - (cells[i]?.mean ?? 0)) ** 2)),
     ),
     squares: compensatedSum(study.readings.map(({ mm }) => (mm - centre) ** 2)),
-    parts: countParts(cells, subjects.size, measurers.size),
+    ...findParts(cells, subjects.size, measurers.size),
   };
 }
 
@@ -64,8 +66,12 @@ function positions(names: readonly string[], present: ReadonlySet<string>): Read
   return new Map(names.filter((name) => present.has(name)).map((name, i) => [name, i]));
 }
 
-/** Joins subjects and measurers cell by cell and counts what stays apart. */
-function countParts(cells: readonly RemlCell[], subjects: number, measurers: number): number {
+/** Joins subjects and measurers cell by cell and sees what stays apart. */
+function findParts(
+  cells: readonly RemlCell[],
+  subjects: number,
+  measurers: number,
+): Pick<RemlCells, "parts" | "partOf"> {
   const leader = Array.from({ length: subjects + measurers }, (_, i) => i);
   const find = (start: number): number => {
     let at = start;
@@ -73,5 +79,8 @@ function countParts(cells: readonly RemlCell[], subjects: number, measurers: num
     return at;
   };
   for (const { subject, measurer } of cells) leader[find(subject)] = find(subjects + measurer);
-  return leader.filter((own, i) => own === i).length;
+  return {
+    parts: leader.filter((own, i) => own === i).length,
+    partOf: Array.from({ length: measurers }, (_, m) => find(subjects + m)),
+  };
 }

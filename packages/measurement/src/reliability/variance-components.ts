@@ -3,6 +3,7 @@ import { measurementIssues } from "../issues.ts";
 import type { Study } from "../study/study.ts";
 import { gatherCells, type RemlCells } from "./reml-cells.ts";
 import { type FreeRatios, fitReml } from "./reml-fit.ts";
+import { fixedSquares } from "./reml-fixed-squares.ts";
 
 /** What can scatter besides subjects and readings: between measurers, and between measurers from subject to subject. */
 export type ComponentTerm = "measurer" | "subject-by-measurer";
@@ -39,8 +40,8 @@ export interface ComponentsOptions {
   readonly terms?: readonly ComponentTerm[];
 }
 
-/** Below this share of the whole variance the residual one is rounding. */
-const NOTHING = 1e-13;
+/** Rounding leaves this share of the squares of readings that do not scatter. */
+const NOTHING = 1e-28;
 
 /**
  * Variance components of a study by restricted maximum likelihood (REML): any cells may be missing, and cells may
@@ -78,9 +79,6 @@ export function safeVarianceComponents(
   const faults = findFaults(data, free);
   if (hasIssues(faults)) return failure(faults);
   const { ratios, residualVariance, mean, meanError, criterion } = fitReml(data, free);
-  if (!(residualVariance > (NOTHING * data.squares) / data.readings)) {
-    return failure([createIssue(measurementIssues, "components-no-scatter", { facts: {} })]);
-  }
   const [subject, measurer, interaction] = ratios;
   const warnings: Issue[] = [];
   const zero = (component: "subject" | ComponentTerm): void => {
@@ -148,6 +146,9 @@ function findFaults(data: RemlCells, [, measurer, interaction]: FreeRatios): rea
   if (interaction && (within < 1 || between < 1)) return cannot("components-repeats-few", within);
   const left = measurer ? within + between : data.readings - data.subjects;
   if (left < 1) return cannot("components-error-unseen", data.readings);
-  if (data.squares === 0) return [createIssue(measurementIssues, "components-no-scatter", { facts: {} })];
+  const squares = interaction ? data.squaresWithin : fixedSquares(data, measurer);
+  if (!(squares > NOTHING * (data.squares + data.readings * data.centre ** 2))) {
+    return [createIssue(measurementIssues, "components-no-scatter", { facts: {} })];
+  }
   return [];
 }
