@@ -98,7 +98,8 @@ export const lendingSuite: Suite = {
     const table = crewOf(...BESIDE);
     const costs = columnsOf(table);
     const programme = linearProgramme(table);
-    const highs = await loadHighs();
+    // Its types are those of the CommonJS build; what is imported here is the other one.
+    const highs = await (loadHighs as unknown as typeof loadHighs.default)();
     const byPairs = (): readonly number[] => {
       const columns: number[] = [];
       for (const [i, column] of munkres(costs)) columns[i] = column;

@@ -4,12 +4,14 @@ import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
 import { cpus } from "node:os";
 import { coverageSuite } from "./coverage.ts";
+import { lendingSuite } from "./lending.ts";
 import { measure } from "./measure.ts";
+import { outcomeLogSuite } from "./outcome-log.ts";
 import { recommendSuite } from "./recommend.ts";
 import type { Suite } from "./suite.ts";
 import { unitsSuite } from "./units.ts";
 
-const suites: readonly Suite[] = [recommendSuite, unitsSuite, coverageSuite];
+const suites: readonly Suite[] = [recommendSuite, unitsSuite, coverageSuite, lendingSuite, outcomeLogSuite];
 
 async function report(suite: Suite): Promise<string> {
   const { baseline, note, tasks } = await suite.prepare();

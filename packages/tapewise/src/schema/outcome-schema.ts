@@ -65,7 +65,14 @@ export const outcomeSchema: z.ZodType = z
     then: { properties: { reason: false, exchangedFor: false } },
   });
 
+/** What the fields that go together say. */
+interface Claims {
+  readonly outcome?: unknown;
+  readonly reason?: unknown;
+  readonly exchangedFor?: unknown;
+}
+
 /** A reason and another size belong to an exchange. */
-function agrees({ outcome, reason, exchangedFor }: Readonly<Record<keyof OutcomeRow, unknown>>): boolean {
+function agrees({ outcome, reason, exchangedFor }: Claims): boolean {
   return outcome !== "kept" || (reason === undefined && exchangedFor === undefined);
 }
