@@ -1,6 +1,7 @@
-import { type DimensionId, findDimension } from "@tapewise/landmarks";
+import type { DimensionId } from "@tapewise/landmarks";
 import { type LengthUnit, safeParseLengthUnit } from "@tapewise/units";
 import { COLUMN_WORDS, type ColumnRole } from "./data.ts";
+import { namedDimension } from "./named-dimension.ts";
 import { plainWords, splitHeader } from "./split-header.ts";
 
 /** What a header of the long layout, or a key of a JSON row, means. */
@@ -28,8 +29,6 @@ export function longColumn(header: string): LongColumn | undefined {
   }
   if (role !== undefined) return { role };
   if (plain === "") return undefined;
-  const found = findDimension(label);
-  if (found.kind === "match") return { role: "value", dimension: found.id, ...stated };
-  if (found.kind === "ambiguous") return { role: "value", candidates: found.candidates, ...stated };
-  return undefined;
+  const found = namedDimension(label);
+  return found === undefined ? undefined : { role: "value", ...found, ...stated };
 }

@@ -1,6 +1,7 @@
-import { type DimensionId, findDimension } from "@tapewise/landmarks";
+import type { DimensionId } from "@tapewise/landmarks";
 import type { LengthUnit } from "@tapewise/units";
 import { MEASURER_WORDS, REPEAT_WORDS } from "./data.ts";
+import { namedDimension } from "./named-dimension.ts";
 import { plainWords, splitHeader } from "./split-header.ts";
 
 /** Whose reading a column of the wide layout holds, and which one. */
@@ -52,8 +53,8 @@ function tidyName(text: string): string {
 function withoutDimension(label: string): { readonly rest: string; readonly dimension?: DimensionId } {
   const words = label.split(/[\s_]+/);
   for (let count = Math.min(words.length, 4); count >= 1; count--) {
-    const found = findDimension(words.slice(0, count).join(" "));
-    if (found.kind === "match") return { rest: words.slice(count).join(" "), dimension: found.id };
+    const dimension = namedDimension(words.slice(0, count).join(" "))?.dimension;
+    if (dimension !== undefined) return { rest: words.slice(count).join(" "), dimension };
   }
   return { rest: label };
 }
