@@ -39,8 +39,8 @@ const PEOPLE = 4000;
  *   offsets: { "torso-length": { mm: 15 } },
  * });
  * const percent = (share: number) => `${Math.round(share * 100)} %`;
- * outcome.ok && percent(outcome.value.printed.exchanged); // => "29 %"
- * outcome.ok && percent(outcome.value.saved); // => "18 %"
+ * outcome.ok && percent(outcome.value.printed.exchanged); // => "26 %"
+ * outcome.ok && outcome.value.relabelled.exchanged < outcome.value.printed.exchanged / 2; // => true
  * ```
  */
 export function expectedReturns(
