@@ -85,6 +85,7 @@ describe("propagateUncertainty", () => {
     ],
     [{ sensitivities: [1] }, "sensitivities"],
     [{ sensitivities: [1, Number.NaN] }, "sensitivities[1]"],
+    [{ sensitivities: [1e308, 1e308] }, "sensitivities times uncertainties"],
     [{ model: () => Number.NaN }, "model"],
     [{ secondOrder: true, correlations: [{ between: ["a", "b"], coefficient: 0.1 }] }, "correlations"],
   ])("refuses %o", (change, argument) => {

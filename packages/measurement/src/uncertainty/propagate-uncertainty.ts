@@ -84,39 +84,43 @@ export function propagateUncertainty(problem: PropagationProblem): Propagation {
     requireFinite(`sensitivities[${i}]`, slope);
   });
   const signed = inputs.map(({ uncertainty }, i) => uncertainty * (slopes[i] as number));
-  const covariances = signed.map(
+  // Parts of the largest, so that squares neither overflow nor vanish.
+  const largest = signed.reduce((most, part) => Math.max(most, Math.abs(part)), 0);
+  requireFinite("sensitivities times uncertainties", largest * Math.sqrt(inputs.length));
+  const parts = signed.map((part) => (largest === 0 ? 0 : part / largest));
+  const covariances = parts.map(
     (own, i) =>
-      own * signed.reduce((sum, other, j) => sum + other * ((matrix[i] as Float64Array)[j] as number), 0),
+      own * parts.reduce((sum, other, j) => sum + other * ((matrix[i] as Float64Array)[j] as number), 0),
   );
-  // Opposite parts of a whole correlation may leave a rounding error below zero.
-  const variance = Math.max(
-    0,
-    covariances.reduce((sum, part) => sum + part, 0),
-  );
-  const components = groupsOf(matrix).map((group) => ({
-    uncertainty: Math.sqrt(
-      Math.max(
-        0,
-        group.reduce((sum, i) => sum + (covariances[i] as number), 0),
+  const sumOver = (positions: readonly number[]): number =>
+    // Opposite parts of a whole correlation may leave a rounding error below zero.
+    Math.max(
+      0,
+      positions.reduce((sum, i) => sum + (covariances[i] as number), 0),
+    );
+  const variance = sumOver(inputs.map((_, i) => i));
+  const { degreesOfFreedom } = combineUncertainties(
+    groupsOf(matrix).map((group) => ({
+      uncertainty: Math.sqrt(sumOver(group)),
+      degreesOfFreedom: Math.min(
+        ...group.map((i) => inputs[i]?.degreesOfFreedom ?? Number.POSITIVE_INFINITY),
       ),
-    ),
-    degreesOfFreedom: Math.min(...group.map((i) => inputs[i]?.degreesOfFreedom ?? Number.POSITIVE_INFINITY)),
-  }));
-  const { degreesOfFreedom } = combineUncertainties(components);
+    })),
+  );
   const lines = inputs.map(({ name }, i) => ({
     name,
     sensitivity: slopes[i] as number,
     contribution: Math.abs(signed[i] as number),
     share: variance === 0 ? 0 : (covariances[i] as number) / variance,
   }));
-  const result = { value: probe(), uncertainty: Math.sqrt(variance), degreesOfFreedom, lines };
+  const result = { value: probe(), uncertainty: largest * Math.sqrt(variance), degreesOfFreedom, lines };
   if (problem.secondOrder !== true) return result;
   if (correlations.some(({ coefficient }) => coefficient !== 0)) {
     const expected = "none: the terms of second order are for independent inputs";
     throw new InvalidArgumentError("correlations", correlations, expected);
   }
   const secondOrder = secondOrderOf(probe, inputs, signed);
-  const whole = variance + secondOrder.variance;
+  const whole = result.uncertainty ** 2 + secondOrder.variance;
   if (!(whole >= 0)) {
     throw new InvalidArgumentError("model", whole, "a model whose terms of second order leave a variance");
   }
