@@ -1,0 +1,39 @@
+import { bodyCheckItemIds } from "./body-check-item.ts";
+import type { BodyCheckState, BodyCheckStep, GivenAnswer } from "./body-check-state.ts";
+import { endLook } from "./end-look.ts";
+import { findContradiction } from "./find-contradiction.ts";
+import { meaningOf } from "./find-item.ts";
+
+/** The state with the next step that its answers call for; contradicting answers are taken back once. */
+export function takeStep(state: Omit<BodyCheckState, "step">): BodyCheckState {
+  const { answers, questioned } = state;
+  const latest = answers.at(-1);
+  const stop = latest === undefined ? undefined : stopFor(state, latest);
+  if (stop !== undefined) return { ...state, step: stop };
+  const found = findContradiction(answers);
+  if (found === undefined) return { ...state, step: askNext(state) };
+  if (questioned !== undefined) {
+    return { ...state, step: { kind: "see-fitter", reason: "answers-contradict" } };
+  }
+  const kept = answers.filter(({ item }) => !found.items.includes(item));
+  const asked = { ...state, answers: kept, questioned: found.contradiction, takenBack: found.items };
+  return { ...asked, step: askNext(asked) };
+}
+
+/** What ends a look at once. */
+function stopFor({ look }: Pick<BodyCheckState, "look">, given: GivenAnswer): BodyCheckStep | undefined {
+  const { stop, isFirst, adjust } = meaningOf(given);
+  if (stop !== undefined) return { kind: "see-fitter", reason: stop };
+  if (isFirst !== true || adjust === undefined) return undefined;
+  return look === 1
+    ? { kind: "adjust", adjustments: [adjust] }
+    : { kind: "see-fitter", reason: "still-not-right" };
+}
+
+function askNext(state: Omit<BodyCheckState, "step">): BodyCheckStep {
+  const { answers, takenBack = [], questioned } = state;
+  const item = bodyCheckItemIds.find((id) => !answers.some((given) => given.item === id));
+  if (item === undefined) return endLook(state);
+  const because = takenBack.includes(item) ? questioned : undefined;
+  return { kind: "ask", item, ...(because === undefined ? {} : { because }) };
+}
