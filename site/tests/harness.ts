@@ -1,4 +1,4 @@
-import { existsSync, readdirSync } from "node:fs";
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { afterAll, beforeAll } from "vitest";
@@ -107,21 +107,6 @@ export function useSite(): Harness {
 
 /** Waits until every island of the page is hydrated: until then nothing answers to what is typed. */
 export async function ready(page: Page): Promise<void> {
-  await page.waitForFunction('document.querySelectorAll("astro-island[ssr]").length === 0');
-}
-
-/** The address below the base of every page that was built, such as `choose/`. */
-export function listPages(): readonly string[] {
-  return readdirSync(dist, { recursive: true, encoding: "utf8" })
-    .map((file) => file.replaceAll("\\", "/"))
-    .filter((file) => file === "index.html" || file.endsWith("/index.html"))
-    .map((file) => file.replace(/index\.html$/, ""))
-    .sort();
-}
-
-/** The pages that are ours and not of the documentation: the first one and the working pages, in both languages. */
-export function listWorkingPages(): readonly string[] {
-  const ids = ["", "choose/", "read/", "average/", "fits/", "hands/", "arrives/"];
-  const all = listPages();
-  return [...ids, ...ids.map((id) => `de/${id}`)].filter((path) => all.includes(path));
+  const asleep = page.locator("astro-island[ssr]");
+  while ((await asleep.count()) > 0) await asleep.first().waitFor({ state: "detached" });
 }

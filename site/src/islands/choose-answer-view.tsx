@@ -8,12 +8,10 @@ import { sayIssue, sayReason, type Voice } from "../parts/say.ts";
 import { fill } from "../words/fill.ts";
 import type { Words } from "../words/index.ts";
 import type { ChooseAnswer } from "../work/choose-answer.ts";
-import type { ChooseState } from "../work/choose-state.ts";
 
 /** What the answer and the card are made of. */
 export interface AnswerProps {
   readonly answer: ChooseAnswer;
-  readonly state: ChooseState;
   readonly words: Words["choose"];
   readonly parts: Words["parts"];
   readonly dimensions: Words["dimensions"];
@@ -25,7 +23,7 @@ const SAID_ONCE: ReadonlySet<string> = new Set(["check-on-body", "see-fitter"]);
 
 /** The answer: which size of which pack, why, how sure that is, and what to do next. */
 export function ChooseAnswerView(props: AnswerProps): JSX.Element {
-  const { answer, state, words, parts, voice } = props;
+  const { answer, words, parts, voice } = props;
   const errors = answer.issues.filter(
     ({ issue }) => issue.severity === "error" && answer.person === undefined,
   );
@@ -103,13 +101,13 @@ export function ChooseAnswerView(props: AnswerProps): JSX.Element {
           {parts.print}
         </button>
       </section>
-      <Cautions ranked={best} state={state} voice={voice} />
+      <Cautions ranked={best} voice={voice} />
     </>
   );
 }
 
 function NoAnswer(props: AnswerProps & { readonly errors: ChooseAnswer["issues"] }): JSX.Element {
-  const { answer, state, words, parts, voice, errors } = props;
+  const { answer, words, parts, voice, errors } = props;
   const known = errors.filter(({ issue }) => issue.code !== "person-readings-missing");
   const isEmpty = known.length === 0 && answer.person === undefined;
   const hasChart = answer.charts.length > 0;
@@ -117,7 +115,7 @@ function NoAnswer(props: AnswerProps & { readonly errors: ChooseAnswer["issues"]
     <section class="panel" aria-live="polite">
       <h3>{words.noAnswer}</h3>
       {isEmpty ? <p>{words.noReadings}</p> : null}
-      {!hasChart && state.shelf.length === 0 ? <p>{words.noCharts}</p> : null}
+      {!hasChart && answer.state.shelf.length === 0 ? <p>{words.noCharts}</p> : null}
       {known.length === 0 ? null : (
         <>
           <p>{words.mend}</p>
@@ -421,11 +419,7 @@ export function Estimates({ answer, words, parts, dimensions, voice }: AnswerPro
   );
 }
 
-function Cautions(props: {
-  readonly ranked: fit.RankedChart;
-  readonly state: ChooseState;
-  readonly voice: Voice;
-}): JSX.Element {
+function Cautions(props: { readonly ranked: fit.RankedChart; readonly voice: Voice }): JSX.Element {
   const said = props.ranked.recommendation.next.filter(({ code }) => SAID_ONCE.has(code));
   return (
     <div class="note warning screen-only">

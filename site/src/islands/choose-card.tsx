@@ -4,11 +4,11 @@ import { type AnswerProps, Estimates, Headline, Rulers } from "./choose-answer-v
 
 /** The page that is printed: the choice, its figures, and what to look at when the pack arrives. */
 export function ChooseCard(props: AnswerProps): JSX.Element | null {
-  const { answer, state, words, voice, dimensions } = props;
+  const { answer, words, voice, dimensions } = props;
   const [best] = answer.packs;
   if (best === undefined) return null;
   const { recommendation } = best;
-  const written = Object.entries(state.readings)
+  const written = Object.entries(answer.state.readings)
     .map(
       ([dimension, texts]) =>
         [dimension as keyof typeof dimensions, texts.filter((text) => text.trim() !== "")] as const,

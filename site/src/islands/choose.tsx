@@ -12,6 +12,7 @@ import { sayIssue, type Voice } from "../parts/say.ts";
 import { UnitSwitch } from "../parts/unit-switch.tsx";
 import { useChart } from "../parts/use-chart.ts";
 import { useFragment } from "../parts/use-fragment.ts";
+import { useLater } from "../parts/use-later.ts";
 import { useWorker } from "../parts/use-worker.ts";
 import { fill } from "../words/fill.ts";
 import type { Words } from "../words/index.ts";
@@ -106,6 +107,27 @@ export function Choose(props: ChooseProps): JSX.Element {
     "hip-belt-girth": props.guideBelt,
     "hip-girth": props.guideHip,
   };
+  // Neither is drawn anew for a key that is pressed, and each in a task of its own for an answer that comes.
+  const shownAnswer = useMemo(
+    () => (
+      <ChooseAnswerView
+        {...{ answer, words, parts, dimensions }}
+        voice={{ lang, unit: answer.unit, messages }}
+      />
+    ),
+    [answer, words, parts, dimensions, lang, messages],
+  );
+  const printed = useLater(answer, 200);
+  const card = useMemo(
+    () => (
+      <ChooseCard
+        {...{ words, parts, dimensions }}
+        answer={printed}
+        voice={{ lang, unit: printed.unit, messages }}
+      />
+    ),
+    [printed, words, parts, dimensions, lang, messages],
+  );
   const isExample = state === start;
   const shown = readDimensions.filter((dimension) => state.readings[dimension].length > 0);
   const hidden = readDimensions.filter((dimension) => state.readings[dimension].length === 0);
@@ -298,7 +320,7 @@ export function Choose(props: ChooseProps): JSX.Element {
                 hint={words.pasteHint}
                 placeholder={words.pasteExample}
                 value={state.pasted}
-                isWrong={pasted.issues.some(({ severity }) => severity === "error")}
+                isWrong={pasted.wrong > 0}
                 describedBy="pasted-told"
                 onInput={(text) => set("pasted", text, "typing")}
                 onReplace={(text) => set("pasted", text, "step")}
@@ -307,15 +329,15 @@ export function Choose(props: ChooseProps): JSX.Element {
                 {pasted.chart === undefined ? null : (
                   <p class="hint">
                     {fill(words.pasteRead, {
-                      sizes: pasted.chart.sizes.length,
+                      sizes: pasted.sizes,
                       chart: pasted.chart.chart,
                     })}
                   </p>
                 )}
-                {pasted.issues.slice(0, 5).map((issue, index) => (
+                {pasted.told.slice(0, 5).map(({ issue, line }, index) => (
                   <ProblemLine
                     key={`${issue.code} ${index}`}
-                    problem={atLine(sayIssue(issue, voice), issue.place?.line, parts)}
+                    problem={atLine(sayIssue(issue, voice), line, parts)}
                     words={parts}
                   />
                 ))}
@@ -350,10 +372,10 @@ export function Choose(props: ChooseProps): JSX.Element {
               {fill(parts.failed, { reason: failure })}
             </p>
           )}
-          <ChooseAnswerView {...{ answer, state, words, parts, dimensions, voice }} />
+          {shownAnswer}
         </section>
       </div>
-      <ChooseCard {...{ answer, state, words, parts, dimensions, voice }} />
+      {card}
     </>
   );
 }

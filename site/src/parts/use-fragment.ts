@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from "preact/hooks";
 import type { Words } from "../words/index.ts";
-import { type Keys, LONGEST_FRAGMENT, readFragment, writeFragment } from "../work/fragment.ts";
+import { type Keys, LONGEST_FRAGMENT, readFragment, roughLength, writeFragment } from "../work/fragment.ts";
 
 /** A change of the state: while somebody types, or as a step of its own that the back button undoes. */
 export type Change<State> = (next: State | ((state: State) => State), kind?: "typing" | "step") => void;
@@ -44,9 +44,11 @@ export function useFragment<State>(options: FragmentOptions<State>): FragmentSta
 
   const write = useCallback(
     (kind: "typing" | "step") => {
-      const fragment = writeFragment(latest.current, keys);
-      setTooLong(fragment.length > LONGEST_FRAGMENT ? fragment.length : undefined);
-      if (fragment.length > LONGEST_FRAGMENT || `#${fragment}` === location.hash) return;
+      const rough = roughLength(latest.current, keys);
+      const fragment = rough > LONGEST_FRAGMENT ? undefined : writeFragment(latest.current, keys);
+      const length = fragment?.length ?? rough;
+      setTooLong(length > LONGEST_FRAGMENT ? length : undefined);
+      if (length > LONGEST_FRAGMENT || `#${fragment}` === location.hash) return;
       if (kind === "step") history.pushState(null, "", `#${fragment}`);
       else history.replaceState(null, "", `#${fragment}`);
     },

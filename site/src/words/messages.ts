@@ -9,11 +9,13 @@ type ReadingCode = Extract<
   `reading-${string}` | `readings-${string}` | "error-model-invalid" | "conditions-invalid"
 >;
 
+type ChoiceCode = Extract<keyof typeof fit.fitIssues, `chart-${string}` | `estimate-${string}` | "no-charts">;
+
 export type MessageCode =
   | keyof typeof units.unitsIssues
   | ReadingCode
-  | keyof typeof charts.chartsIssues
-  | keyof typeof fit.fitIssues
+  | Extract<keyof typeof charts.chartsIssues, `chart-${string}`>
+  | ChoiceCode
   | PersonCode;
 
 /** Wording of an issue: what is wrong, and what would have been right. */

@@ -22,6 +22,8 @@ export interface ChooseAnswer {
   readonly packs: readonly fit.RankedChart[];
   readonly unit: ShownUnit;
   readonly charts: readonly charts.SizeChart[];
+  /** The entries that it answers, so that what is shown of both belongs together. */
+  readonly state: ChooseState;
 }
 
 /**
@@ -30,7 +32,7 @@ export interface ChooseAnswer {
  */
 export function answerChoose({ state, charts: packs }: ChooseQuestion): ChooseAnswer {
   const { line, fields } = lineOf(state);
-  const nothing = { person: undefined, packs: [], unit: state.unit, charts: packs };
+  const nothing = { person: undefined, packs: [], unit: state.unit, charts: packs, state };
   const sizesByStature = packs.some(({ sizes }) => sizes.some(({ ranges }) => ranges.stature !== undefined));
   const read = safeReadPerson(line, {
     prior: state.isPriorLeftOut ? "none" : "automatic",

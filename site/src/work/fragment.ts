@@ -65,6 +65,11 @@ export function readFragment<State>(
   return { state, problems };
 }
 
+/** About how long a state is as a fragment: enough to tell that it is too long, without writing it. */
+export function roughLength<State>(state: State, keys: Keys<State>): number {
+  return Object.values(keys).reduce((sum, { write }) => sum + (write(state)?.length ?? 0), 0);
+}
+
 /** Writes a state as a fragment, without the `#`; keys that have nothing to say are left out. */
 export function writeFragment<State>(state: State, keys: Keys<State>): string {
   const params = new URLSearchParams({ v: VERSION });

@@ -1,8 +1,9 @@
 import type { english } from "../en/index.ts";
 import { choose } from "./choose.ts";
 import { frame } from "./frame.ts";
+import { guide } from "./guide.ts";
 import { home } from "./home.ts";
 import { dimensions, parts } from "./parts.ts";
 import { read } from "./read.ts";
 
-export const german: typeof english = { frame, home, parts, dimensions, choose, read };
+export const german: typeof english = { frame, home, guide, parts, dimensions, choose, read };

@@ -1,8 +1,9 @@
 import { choose } from "./choose.ts";
 import { frame } from "./frame.ts";
+import { guide } from "./guide.ts";
 import { home } from "./home.ts";
 import { dimensions, parts } from "./parts.ts";
 import { read } from "./read.ts";
 
 /** Every section in English; other languages have the same keys. */
-export const english = { frame, home, parts, dimensions, choose, read };
+export const english = { frame, home, guide, parts, dimensions, choose, read };
