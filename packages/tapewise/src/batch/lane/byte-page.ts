@@ -38,8 +38,8 @@ export function putPart(page: BytePage, from: Uint8Array, start: number, end: nu
 
 const ZERO = 0x30;
 const POINT = 0x2e;
-/** A figure this near to the middle between two decimals may be rounded either way. */
-const NEAR_HALF = 4e-5;
+/** A figure this near to the middle between two decimals may be rounded either way: 10⁻¹¹ mm, 2 · 10⁻¹⁴ of a chance. */
+const NEAR_HALF = { 6: 1e-5, 9: 2e-5 } as const;
 
 /**
  * Writes a figure of 0 or more with at most so many decimals, as JSON would; there must be room for 20 bytes.
@@ -50,7 +50,7 @@ export function putFigure(page: BytePage, value: number, decimals: 6 | 9): boole
   const scaled = value * scale;
   const whole = Math.floor(scaled);
   const rest = scaled - whole;
-  if (!(value >= 0 && value < 1e5) || Math.abs(rest - 0.5) < NEAR_HALF) return false;
+  if (!(value >= 0 && value < 1e5) || Math.abs(rest - 0.5) < NEAR_HALF[decimals]) return false;
   const count = rest > 0.5 ? whole + 1 : whole;
   if (decimals === 9 && count < 1000) {
     put(page, small(count));

@@ -8,10 +8,11 @@ import { sizesByStature } from "../../person/sizes-by-stature.ts";
 import { aloneNotes } from "./alone-notes.ts";
 import { type BytePage, makeRoom, put, putFigure, putPart } from "./byte-page.ts";
 import { type ChartLane, createChartLane } from "./chart-lane.ts";
+import { estimateInFull } from "./full-estimate.ts";
 import { createQuickEstimates, createQuickEstimator } from "./quick-estimate.ts";
 import { createPriors, createQuickBeliefs, createQuickUpdate } from "./quick-prior.ts";
 import { scanPerson } from "./scan-person.ts";
-import { createScannedPerson, type ScannedPerson } from "./scanned-person.ts";
+import { createScannedPerson, MOST_READINGS, type ScannedPerson } from "./scanned-person.ts";
 
 /**
  * Answers the line that stands in some bytes, from a first to before a last, on a page; whether it could. Where it
@@ -45,6 +46,11 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
   const isStatureCharted = charts.some(sizesByStature);
   const pieces = piecesOfLine();
 
+  /** Questions about the readings of a dimension as they stand in a line; none for one that was just read once. */
+  const notes: (Uint8Array | undefined)[] = dimensionIds.map(() => undefined);
+  /** A bit for each dimension that there is something to say of. */
+  let noted = 0;
+
   const lanesFor = (hasPrior: boolean): readonly ChartLane[] | undefined => {
     const key = (person.read * 2 + (hasPrior ? 1 : 0)) * 3 + person.cut;
     if (lanes.has(key) || lanes.size >= MOST_LANES) return lanes.get(key);
@@ -56,8 +62,8 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
   };
 
   const form = (known: Prior | undefined): boolean => {
-    for (let place = 0; place < dimensionIds.length; place += 1) {
-      if ((person.read & (1 << place)) === 0) continue;
+    for (let left = person.read; left !== 0; left &= left - 1) {
+      const place = lowestBit(left);
       beliefs.mean[place] = estimates.mean[place] as number;
       beliefs.sd[place] = estimates.uncertainty[place] as number;
       beliefs.degrees[place] = estimates.degrees[place] as number;
@@ -76,8 +82,19 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
         if (known === undefined) return false;
       }
     }
-    for (let place = 0; place < dimensionIds.length; place += 1) {
-      if ((person.read & (1 << place)) !== 0 && !estimate(person, place)) return false;
+    noted = 0;
+    for (let left = person.read; left !== 0; left &= left - 1) {
+      const place = lowestBit(left);
+      if (estimate(person, place)) {
+        if (person.counts[place] !== 1) continue;
+        notes[place] = undefined;
+      } else {
+        const asked = estimateInFull(person, place, estimates);
+        if (asked === undefined) return false;
+        if (asked.length === 0) continue;
+        notes[place] = asked;
+      }
+      noted |= 1 << place;
     }
     if (!form(known)) return false;
     const ready = lanesFor(known !== undefined);
@@ -89,40 +106,42 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
     put(page, pieces.id);
     if (one.idFrom < 0) put(page, pieces.none);
     else putPart(page, one.bytes, one.idFrom, one.idTo);
-    let isFirst = true;
-    let isAnyAlone = false;
-    for (let place = 0; place < dimensionIds.length; place += 1) {
-      if ((one.read & (1 << place)) === 0) continue;
-      put(page, (isFirst ? pieces.firstEstimates : pieces.estimates)[place] as Uint8Array);
-      isFirst = false;
+    let names = pieces.firstEstimates;
+    for (let left = one.read; left !== 0; left &= left - 1) {
+      const place = lowestBit(left);
+      put(page, names[place] as Uint8Array);
+      names = pieces.estimates;
       if (!putFigure(page, estimates.mean[place] as number, 6)) return false;
       put(page, pieces.uncertainty);
       if (!putFigure(page, estimates.uncertainty[place] as number, 6)) return false;
-      if (one.counts[place] === 1) isAnyAlone = true;
     }
     put(page, pieces.choices);
     for (let k = 0; k < ready.length; k += 1) {
       if (k > 0) put(page, pieces.comma);
       if (!(ready[k] as ChartLane).answer(one, estimates, beliefs, page)) return false;
     }
-    put(page, isAnyAlone ? pieces.issues : pieces.end);
-    if (isAnyAlone) putNotes(one, page);
+    if (noted === 0) put(page, pieces.end);
+    else putNotes(one, page);
     return true;
   };
 
   const putNotes = (one: ScannedPerson, page: BytePage): void => {
-    let isFirst = true;
-    for (let place = 0; place < dimensionIds.length; place += 1) {
-      if ((one.read & (1 << place)) === 0 || one.counts[place] !== 1) continue;
-      const note = pieces.alone[place] as readonly [Uint8Array, Uint8Array];
-      makeRoom(page, 2000);
-      if (!isFirst) put(page, pieces.comma);
-      isFirst = false;
-      put(page, note[0]);
-      putPart(page, one.bytes, one.textFrom[place] as number, one.textTo[place] as number);
-      put(page, note[1]);
+    put(page, pieces.issues);
+    for (let left = noted; left !== 0; left &= left - 1) {
+      const place = lowestBit(left);
+      if (left !== noted) put(page, pieces.comma);
+      const note = notes[place];
+      const [before, after] = pieces.alone[place] as readonly [Uint8Array, Uint8Array];
+      makeRoom(page, (note ?? before).length + 2000);
+      if (note !== undefined) put(page, note);
+      else {
+        const at = place * MOST_READINGS;
+        put(page, before);
+        putPart(page, one.bytes, one.textFrom[at] as number, one.textTo[at] as number);
+        put(page, after);
+      }
     }
-    put(page, pieces.endOfIssues);
+    put(page, pieces.end);
   };
 
   return (bytes, from, to, page) => {
@@ -131,6 +150,10 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
     page.length = start;
     return false;
   };
+}
+
+function lowestBit(bits: number): number {
+  return 31 - Math.clz32(bits & -bits);
 }
 
 /** What stands between the figures of a line. */
@@ -146,7 +169,6 @@ function piecesOfLine() {
     comma: bytesOf(","),
     end: bytesOf("]}\n"),
     issues: bytesOf('],"issues":['),
-    endOfIssues: bytesOf("]}\n"),
     alone: dimensionIds.map(aloneNotes),
   };
 }

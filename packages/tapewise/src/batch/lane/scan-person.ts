@@ -207,10 +207,11 @@ function scanList(person: ScannedPerson, dimension: number): boolean {
     if (count > 0 && person.system !== system) return false;
     system = person.system;
     step = Math.min(step, person.stepMm);
-    lengths[dimension * MOST_READINGS + count] = person.lengthMm;
+    const place = dimension * MOST_READINGS + count;
+    lengths[place] = person.lengthMm;
+    person.textFrom[place] = from + 1;
+    person.textTo[place] = person.at - 1;
     count += 1;
-    person.textFrom[dimension] = from + 1;
-    person.textTo[dimension] = person.at - 1;
     const byte = bytes[person.at];
     person.at += 1;
     if (byte === CLOSE_LIST) break;

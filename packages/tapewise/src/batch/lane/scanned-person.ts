@@ -30,7 +30,7 @@ export interface ScannedPerson {
   readonly steps: Float64Array;
   /** For each dimension, {@link MOST_READINGS} places for readings in mm. */
   readonly lengths: Float64Array;
-  /** For each dimension: where the text of its last reading stands, without quotation marks. */
+  /** For each reading: where its text stands, without quotation marks. */
   readonly textFrom: Int32Array;
   readonly textTo: Int32Array;
   /** The length that was read last, the step of its writing, and 1 for metric units or 2 for inches. */
@@ -58,8 +58,8 @@ export function createScannedPerson(): ScannedPerson {
     counts: new Uint8Array(count),
     steps: new Float64Array(count),
     lengths: new Float64Array(count * MOST_READINGS),
-    textFrom: new Int32Array(count),
-    textTo: new Int32Array(count),
+    textFrom: new Int32Array(count * MOST_READINGS),
+    textTo: new Int32Array(count * MOST_READINGS),
     lengthMm: 0,
     stepMm: 0,
     system: 0,

@@ -53,7 +53,9 @@ const WORKER_LIMITS = { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 12
 export function answerInWorkers(count: number, task: WorkerTask): Answerers {
   const isSource = import.meta.url.endsWith(".ts");
   const entry = new URL(isSource ? "./batch-worker.ts" : "./batch-worker.js", import.meta.url);
-  const workers = Array.from({ length: count }, () => openWorker(entry, task));
+  // From the sources, a worker has to find the sources of the other packages too.
+  const execArgv = isSource ? ["--conditions=@tapewise/source"] : undefined;
+  const workers = Array.from({ length: count }, () => openWorker(entry, task, execArgv));
   return {
     most: count * AHEAD,
     answer: (block) => workers.reduce((a, b) => (b.load() < a.load() ? b : a)).answer(block),
@@ -63,8 +65,12 @@ export function answerInWorkers(count: number, task: WorkerTask): Answerers {
   };
 }
 
-function openWorker(entry: URL, task: WorkerTask) {
-  const worker = new Worker(entry, { workerData: task, resourceLimits: WORKER_LIMITS });
+function openWorker(entry: URL, task: WorkerTask, execArgv: string[] | undefined) {
+  const worker = new Worker(entry, {
+    workerData: task,
+    resourceLimits: WORKER_LIMITS,
+    ...(execArgv === undefined ? {} : { execArgv }),
+  });
   const waiting: { resolve: (answer: AnsweredBlock) => void; reject: (error: unknown) => void }[] = [];
   const fail = (error: unknown): void => {
     for (const one of waiting.splice(0)) one.reject(error);
