@@ -2,8 +2,9 @@
 import { open } from "node:fs/promises";
 import { TextDecoder } from "node:util";
 import { afterwardsIssues, type LoggedOutcome, safeParseOutcomeLine } from "@tapewise/afterwards";
-import { createIssue, failure } from "@tapewise/outcome";
+import { createIssue, failure, IssuesError } from "@tapewise/outcome";
 import { createLineSplitter, type RawLine } from "../batch/line-splitter.ts";
+import { tapewiseIssues } from "../issues.ts";
 import { codeOf } from "./holder.ts";
 
 /** The longest line that is read, in bytes: a row has at most a few thousand (assumption). */
@@ -21,7 +22,7 @@ export async function* readLines(path: string): AsyncGenerator<LoggedOutcome> {
   } catch (error) {
     // A log begins with its first row.
     if (codeOf(error) === "ENOENT") return;
-    throw error;
+    throw unreadable(path, error);
   }
   try {
     for await (const chunk of file.createReadStream({ autoClose: false, highWaterMark: CHUNK_BYTES })) {
@@ -36,9 +37,16 @@ export async function* readLines(path: string): AsyncGenerator<LoggedOutcome> {
       const isTorn = logged.outcome.issues.some(({ code }) => TORN.includes(code));
       yield isTorn ? { line: raw.number, outcome: broken("outcome-line-torn", raw) } : logged;
     }
+  } catch (error) {
+    throw error instanceof Error && "code" in error ? unreadable(path, error) : error;
   } finally {
     await file.close();
   }
+}
+
+function unreadable(path: string, error: unknown): IssuesError {
+  const details = { received: path, facts: { reason: codeOf(error) } };
+  return new IssuesError([createIssue(tapewiseIssues, "file-unreadable", details)]);
 }
 
 /** What half a line looks like. */
