@@ -50,6 +50,7 @@ export { type ReadReadingsOptions, safeReadReadings } from "./read-readings.ts";
 export { readingsFor } from "./readings-for.ts";
 export { type AnovaLine, type OneWayAnova, oneWayAnova } from "./reliability/anova-one-way.ts";
 export { type TwoWayAnova, twoWayAnova } from "./reliability/anova-two-way.ts";
+export type { BiasSlope } from "./reliability/bias-slope.ts";
 export {
   type BlandAltman,
   type BlandAltmanOptions,
@@ -70,9 +71,7 @@ export {
   type BlandAltmanRepeats,
   type BlandAltmanRepeatsOptions,
   blandAltmanRepeats,
-  type RepeatedPair,
 } from "./reliability/bland-altman-repeats.ts";
-export type { BiasSlope } from "./reliability/bland-altman-slope.ts";
 export {
   type CochranResult,
   cochranCriticalValue,
@@ -103,7 +102,7 @@ export {
   safeComponentIcc,
 } from "./reliability/icc-of-components.ts";
 export { type StudyIcc, safeStudyIcc } from "./reliability/icc-of-study.ts";
-export type { DifferencePoint, IntervalEstimate } from "./reliability/interval-estimate.ts";
+export type { DifferencePoint, IntervalEstimate, RepeatedPair } from "./reliability/interval-estimate.ts";
 export {
   type DetectableChangeOptions,
   minimalDetectableChange,

@@ -7,9 +7,9 @@ import {
   blandAltman,
   requireConventions,
 } from "./bland-altman.ts";
-import { type BlandAltmanRepeats, blandAltmanRepeats, type RepeatedPair } from "./bland-altman-repeats.ts";
+import { type BlandAltmanRepeats, blandAltmanRepeats } from "./bland-altman-repeats.ts";
 import { compensatedMean } from "./compensated-sum.ts";
-import type { DifferencePoint } from "./interval-estimate.ts";
+import type { DifferencePoint, RepeatedPair } from "./interval-estimate.ts";
 
 /** Which two measurers to compare, and by which conventions. */
 export interface MeasurerAgreementOptions extends BlandAltmanOptions {

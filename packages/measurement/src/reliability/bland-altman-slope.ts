@@ -1,21 +1,7 @@
 import { studentTQuantile, studentTUpperTail } from "@tapewise/statistics";
+import type { BiasSlope } from "./bias-slope.ts";
 import { compensatedMean, compensatedSum } from "./compensated-sum.ts";
-import type { DifferencePoint, IntervalEstimate } from "./interval-estimate.ts";
-
-/**
- * Proportional bias: the line difference = intercept + slope × mean, by least squares. A slope also shows where
- * the two only scatter unequally; with equal scatter it means that they differ more, the larger the subject (J. M.
- * Bland & D. G. Altman, 1995, Lancet 346, 1085–1087).
- */
-export interface BiasSlope extends IntervalEstimate {
-  readonly standardError: number;
-  readonly intercept: number;
-  /** Standard deviation of the differences about the line. */
-  readonly residualSd: number;
-  readonly degreesOfFreedom: number;
-  /** Of the two-sided t test of "the slope is 0". */
-  readonly pValue: number;
-}
+import type { DifferencePoint } from "./interval-estimate.ts";
 
 /** Least squares of difference on mean. Nothing where the means do not differ. */
 export function fitBiasSlope(points: readonly DifferencePoint[], confidence: number): BiasSlope | undefined {

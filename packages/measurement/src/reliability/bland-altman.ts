@@ -1,6 +1,7 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { studentTQuantile } from "@tapewise/statistics";
-import { type BiasSlope, fitBiasSlope } from "./bland-altman-slope.ts";
+import type { BiasSlope } from "./bias-slope.ts";
+import { fitBiasSlope } from "./bland-altman-slope.ts";
 import { compensatedMean, compensatedSum } from "./compensated-sum.ts";
 import type { DifferencePoint, IntervalEstimate } from "./interval-estimate.ts";
 import { noncentralTQuantile } from "./noncentral-t.ts";
@@ -61,7 +62,7 @@ export interface BlandAltman {
  * const { bias, upperLimit } = blandAltman([431, 446, 412, 455], [428, 447, 408, 453]);
  * bias.value; // => 2
  * upperLimit.value.toFixed(2); // => "6.23"
- * upperLimit.upper.toFixed(1); // => "16.2"
+ * upperLimit.upper.toFixed(1); // => "18.7"
  * ```
  */
 export function blandAltman(

@@ -69,7 +69,7 @@ interface Parts {
  *   row.map((mm, m) => ({ subject: `s${s}`, measurer: `m${m}`, repeat: 1, mm: millimetres(mm) })),
  * );
  * const { agreement, consistency } = unwrap(safeComponentIcc(createStudy({ readings: readings.slice(1) })));
- * agreement.value.toFixed(2); // => "0.98"
+ * agreement.value.toFixed(2); // => "0.97"
  * consistency.value >= agreement.value; // => true
  * ```
  */

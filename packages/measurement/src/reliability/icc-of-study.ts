@@ -30,7 +30,7 @@ export interface StudyIcc extends IccAnalysis {
  *   row.map((mm, m) => ({ subject: `s${s}`, measurer: `m${m}`, repeat: 1, mm: millimetres(mm) })),
  * );
  * const { icc, averagedRepeats } = unwrap(safeStudyIcc(createStudy({ readings })));
- * icc["2,1"].value.toFixed(3); // => "0.962"
+ * icc["2,1"].value.toFixed(3); // => "0.963"
  * averagedRepeats; // => 1
  * ```
  */

@@ -51,8 +51,8 @@ export interface IccOptions {
  * ```ts
  * import { intraclassCorrelations } from "@tapewise/measurement";
  * const { icc } = intraclassCorrelations([[430, 434, 431], [446, 452, 447], [410, 415, 414]]);
- * icc["2,1"].value.toFixed(3); // => "0.972"
- * icc["2,1"].lower.toFixed(2); // => "0.59"
+ * icc["2,1"].value.toFixed(3); // => "0.977"
+ * icc["2,1"].lower.toFixed(2); // => "0.66"
  * icc["3,1"].value.toFixed(3); // => "0.996"
  * ```
  */

@@ -10,3 +10,9 @@ export interface DifferencePoint {
   readonly mean: number;
   readonly difference: number;
 }
+
+/** One subject's readings in the two ways. */
+export interface RepeatedPair {
+  readonly first: readonly number[];
+  readonly second: readonly number[];
+}

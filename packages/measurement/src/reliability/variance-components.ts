@@ -65,8 +65,8 @@ const NOTHING = 1e-28;
  *   row.map((mm, m) => ({ subject: `s${s}`, measurer: `m${m}`, repeat: 1, mm: millimetres(mm) })),
  * );
  * const parts = unwrap(safeVarianceComponents(createStudy({ readings: readings.slice(1) })));
- * parts.subjectVariance.toFixed(1); // => "308.6"
- * parts.residualVariance.toFixed(2); // => "1.19"
+ * parts.subjectVariance.toFixed(1); // => "311.9"
+ * parts.residualVariance.toFixed(2); // => "1.45"
  * ```
  */
 export function safeVarianceComponents(
