@@ -73,24 +73,20 @@ test.prop([errorArbitrary, targetArbitrary, fc.double({ min: 1.01, max: 3, noNaN
   },
 );
 
-/** Sizes in order, touching, overlapping or with gaps between them. */
-const sizesArbitrary: fc.Arbitrary<readonly SizeBounds[]> = fc
-  .array(
-    fc.record({
-      step: fc.integer({ min: 20, max: 80 }),
-      overhang: fc.integer({ min: -15, max: 19 }),
-    }),
-    { minLength: 1, maxLength: 6 },
-  )
-  .map((steps) => {
-    let from = 380;
-    return steps.map(({ step, overhang }) => {
-      const size = { from, to: from + step + Math.max(overhang, 1 - step) };
-      from += step;
-      return size;
-    });
-  })
-  .filter((sizes) => sizes.every(({ to }, i) => to <= (sizes[i + 1]?.to ?? Number.POSITIVE_INFINITY)));
+/** Sizes that touch, overlap, leave gaps or lie within each other, some with open ends, in any order. */
+const sizesArbitrary: fc.Arbitrary<readonly SizeBounds[]> = fc.array(
+  fc
+    .record({
+      from: fc.integer({ min: 360, max: 560 }),
+      width: fc.integer({ min: 1, max: 120 }),
+      open: fc.constantFrom("neither", "neither", "neither", "below", "above"),
+    })
+    .map(({ from, width, open }) => ({
+      from: open === "below" ? Number.NEGATIVE_INFINITY : from,
+      to: open === "above" ? Number.POSITIVE_INFINITY : from + width,
+    })),
+  { minLength: 1, maxLength: 6 },
+);
 const beliefArbitrary = fc.record({
   meanMm: fc.double({ min: 380, max: 560, noNaN: true }),
   sdMm: fc.double({ min: 3, max: 40, noNaN: true }),
@@ -117,7 +113,7 @@ test.prop([sizesArbitrary, beliefArbitrary])(
     const share = (to: number) => normalCdf((to - belief.meanMm) / belief.sdMm);
     let covered = 0;
     let reached = Number.NEGATIVE_INFINITY;
-    for (const { from, to } of sizes) {
+    for (const { from, to } of sizes.toSorted((a, b) => (a.from < b.from ? -1 : 1))) {
       covered += share(Math.max(to, reached)) - share(Math.max(from, reached));
       reached = Math.max(reached, to);
     }

@@ -24,39 +24,40 @@ test("ends may be open", () => {
   expect(regions.map(({ pickedTo }) => pickedTo)).toEqual([440, open]);
 });
 
+test("a size within another is never picked, of two that are the same the first is", () => {
+  const picked = (sizes: readonly { readonly from: number; readonly to: number }[]) =>
+    sizeRegions(sizes).map(({ index, pickedFrom, pickedTo }) => [index, pickedFrom, pickedTo]);
+  expect(
+    picked([
+      { from: 2, to: 3 },
+      { from: 1, to: 9 },
+      { from: 5, to: 9 },
+      { from: 8, to: 12 },
+      { from: 1, to: 9 },
+    ]),
+  ).toEqual([
+    [1, -open, 8.5],
+    [3, 8.5, open],
+  ]);
+  expect(
+    picked([
+      { from: 2, to: open },
+      { from: 1, to: open },
+      { from: -open, to: 5 },
+      { from: -open, to: 6 },
+    ]),
+  ).toEqual([
+    [3, -open, 3.5],
+    [1, 3.5, open],
+  ]);
+});
+
 test.each([
   [[], "sizes"],
   [[{ from: 2, to: 1 }], "sizes[0]"],
   [[{ from: 1, to: 1 }], "sizes[0]"],
   [[{ from: Number.NaN, to: 1 }], "sizes[0]"],
-  [
-    [
-      { from: 1, to: 2 },
-      { from: 1, to: 2 },
-    ],
-    "sizes[0]",
-  ],
-  [
-    [
-      { from: 1, to: 9 },
-      { from: 2, to: 3 },
-    ],
-    "sizes[0]",
-  ],
-  [
-    [
-      { from: 1, to: open },
-      { from: 2, to: open },
-    ],
-    "sizes[0]",
-  ],
-  [
-    [
-      { from: -open, to: 5 },
-      { from: -open, to: 6 },
-    ],
-    "sizes[0]",
-  ],
+  [[{ from: open, to: open }], "sizes[0]"],
 ])("refuses %j", (sizes, argument) => {
   expect(() => sizeRegions(sizes)).toThrow(`${argument} must be`);
 });

@@ -13,13 +13,13 @@ export interface LengthBelief {
  * The chance that the size picked by a measured length is one that the person's length lies in, from 0 to 1,
  * for a standard uncertainty of the measurement in mm.
  *
- * The length is N(m, s²), the measurement adds N(0, u²), and the size is picked by where the measured length
- * lies; in an overlap, where either size is right, and in a gap the middle decides. The chance is a sum of
+ * The length is N(m, s²), the measurement adds N(0, u²), and the size is picked in which the measured length has
+ * most room to its nearer end: the middle of an overlap, where either size is right, and of a gap decides. The chance is a sum of
  * boxes under the bivariate normal distribution with the correlation s/√(s² + u²), so it needs no
  * simulation. It falls as u grows, from the share of people that any size is made for at u = 0.
  *
- * @throws {@link InvalidArgumentError} when there is no size, bounds stand the wrong way round, a size is
- * part of another, or a figure is not finite or out of range.
+ * @throws {@link InvalidArgumentError} when there is no size, bounds stand the wrong way round, or a figure is not
+ * finite or out of range.
  *
  * @example
  * ```ts

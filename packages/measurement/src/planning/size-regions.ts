@@ -15,9 +15,9 @@ export interface SizeRegion extends SizeBounds {
 }
 
 /**
- * The plain rule that shops use: take the size that the measured length lies in; where two sizes overlap, or
- * leave a gap, the middle of it parts them. Sizes in order, smallest first. A size that lies within another
- * has no part of its own and is refused.
+ * The plain rule of a shop: take the size in which the measured length has most room to its nearer end. Where
+ * two sizes overlap, or leave a gap, the middle of it parts them; a size that lies within another never has more
+ * room and is never picked, and of two that are the same the first is. Sizes in order, smallest first.
  */
 export function sizeRegions(sizes: readonly SizeBounds[]): readonly SizeRegion[] {
   if (sizes.length === 0) throw new InvalidArgumentError("sizes", sizes, "at least one size");
@@ -27,27 +27,23 @@ export function sizeRegions(sizes: readonly SizeBounds[]): readonly SizeRegion[]
       throw new InvalidArgumentError(`sizes[${i}]`, `${from} to ${to}`, "bounds in mm, the lower one first");
     }
   });
+  // By lower ends, the widest first: one that ends no further than an earlier one lies within it.
   const sorted = sizes
     .map(({ from, to }, index) => ({ from, to, index }))
-    .sort((a, b) => (a.from === b.from ? compare(a.to, b.to) : compare(a.from, b.from)));
-  const cuts = sorted.slice(1).map((next, i) => {
-    const { from, to, index } = sorted[i] as (typeof sorted)[number];
-    if (next.to < to || (next.from === from && next.to === to) || cutless(next.from, to)) {
-      const expected = "a size of which no other one is a part";
-      throw new InvalidArgumentError(`sizes[${index}]`, `${from} to ${to}`, expected);
-    }
-    return (next.from + to) / 2;
+    .sort((a, b) => (a.from === b.from ? compare(b.to, a.to) : compare(a.from, b.from)));
+  const picked: typeof sorted = [];
+  for (const size of sorted) {
+    if (size.to > (picked.at(-1)?.to ?? Number.NEGATIVE_INFINITY)) picked.push(size);
+  }
+  return picked.map((size, i) => {
+    const before = picked[i - 1];
+    const after = picked[i + 1];
+    return {
+      ...size,
+      pickedFrom: before === undefined ? Number.NEGATIVE_INFINITY : (before.to + size.from) / 2,
+      pickedTo: after === undefined ? Number.POSITIVE_INFINITY : (size.to + after.from) / 2,
+    };
   });
-  return sorted.map((size, i) => ({
-    ...size,
-    pickedFrom: i === 0 ? Number.NEGATIVE_INFINITY : (cuts[i - 1] as number),
-    pickedTo: i === cuts.length ? Number.POSITIVE_INFINITY : (cuts[i] as number),
-  }));
-}
-
-/** Two sizes of which one is open where the other begins have no middle between them. */
-function cutless(from: number, to: number): boolean {
-  return !Number.isFinite(from) || !Number.isFinite(to);
 }
 
 function compare(a: number, b: number): number {
