@@ -45,6 +45,11 @@ export interface RowScratch {
   readonly fitSteps: Float64Array;
   readonly misfitSteps: Float64Array;
   readonly pair: Float64Array;
+  /** For each size, in the dimension that is looked at: its ends, its side of the pick, and the chance of the others. */
+  readonly lowers: Float64Array;
+  readonly uppers: Float64Array;
+  readonly sides: Uint8Array;
+  readonly others: Float64Array;
   best: number;
   /** The best of the others; -1 where there is none. */
   other: number;
@@ -81,6 +86,10 @@ export function createRow(plan: ColumnPlan, looksPerDimension: number): ColumnRo
       fitSteps: new Float64Array(sizes.length),
       misfitSteps: new Float64Array(sizes.length),
       pair: new Float64Array(2),
+      lowers: new Float64Array(sizes.length),
+      uppers: new Float64Array(sizes.length),
+      sides: new Uint8Array(sizes.length),
+      others: new Float64Array(sizes.length),
       best: 0,
       other: -1,
       isHeld: false,

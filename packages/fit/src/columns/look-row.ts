@@ -17,22 +17,23 @@ export function isLookWorthwhile(row: ColumnRow): boolean {
   const count = looks.length / plan.dimensions.length;
   for (let dimension = 0; dimension < plan.dimensions.length; dimension += 1) {
     const now = sds[dimension] as number;
+    const isOrdered = layOut(row, dimension);
     for (let look = count - 1; look >= 0; look -= 1) {
       const after = looks[dimension * count + look] as number;
-      if (after < now && isWorthwhile(row, dimension, after)) return true;
+      if (after < now && isWorthwhile(row, dimension, after, isOrdered)) return true;
     }
   }
   return false;
 }
 
-function isWorthwhile(row: ColumnRow, dimension: number, after: number): boolean {
+function isWorthwhile(row: ColumnRow, dimension: number, after: number, isOrdered: boolean): boolean {
   const { changeProbability, worthwhileGain } = row.plan.policy;
   const now = row.sds[dimension] as number;
   const spread = Math.sqrt(Math.max(0, now ** 2 - after ** 2));
   if (spread === 0) return false;
   const count = row.plan.tables.scores.length;
   clear();
-  if (!(isOrdered(row, dimension) && goesInFromBothEnds(row, dimension, spread, after))) {
+  if (!(isOrdered && goesInFromBothEnds(row, dimension, spread, after))) {
     clear();
     for (let point = 0; point < count; point += 1) stands(row, dimension, point, spread, after, AROUND);
   }
@@ -54,16 +55,26 @@ function clear(): void {
 }
 
 /**
- * Whether every other size lies wholly to one side of the pick: neither inside it nor around it. Then the chance of
- * one beside that of the pick rises (or falls) all along the line, because the normal density is totally
+ * Lays out the sizes of one dimension for its looks: what is known of the other dimensions stays as it is. Whether
+ * every other size lies wholly to one side of the pick: neither inside it nor around it. Then the chance of one
+ * beside that of the pick rises (or falls) all along the line, because the normal density is totally
  * positive (S. Karlin 1968, "Total Positivity"), so that a pick that stands at one point stands all the way in.
  */
-function isOrdered(row: ColumnRow, dimension: number): boolean {
-  if (row.scratch.isHeld) return false;
-  for (let size = 0; size < row.probabilities.length; size += 1) {
-    if (sideOf(row, size, dimension) === AROUND && othersOf(row, size, dimension) > 0) return false;
+function layOut(row: ColumnRow, dimension: number): boolean {
+  const { tables, dimensions } = row.plan;
+  const { sides, others, lowers, uppers } = row.scratch;
+  let isOrdered = !row.scratch.isHeld;
+  for (let size = 0; size < others.length; size += 1) {
+    const at = size * dimensions.length + dimension;
+    const from = tables.lower[at] as number;
+    // What states nothing has no ends.
+    lowers[size] = tables.ends[Math.max(from, 0)] as number;
+    uppers[size] = tables.ends[from < 0 ? 1 : (tables.upper[at] as number)] as number;
+    others[size] = othersOf(row, size, dimension);
+    sides[size] = sideOf(row, size, dimension);
+    if (sides[size] === AROUND && (others[size] as number) > 0) isOrdered = false;
   }
-  return true;
+  return isOrdered;
 }
 
 const [BELOW, ABOVE, AROUND] = [0, 1, 2];
@@ -103,14 +114,30 @@ function stands(
   after: number,
   side: number,
 ): boolean {
-  const { plan, pick, means, probabilities } = row;
-  const mean = (means[dimension] as number) + (plan.tables.scores[point] as number) * spread;
+  const { plan, pick, means } = row;
+  const { normal, scores } = plan.tables;
+  const mean = (means[dimension] as number) + (scores[point] as number) * spread;
   const hold = row.scratch.isHeld ? plan.policy.tieLoss : 0;
-  const ofPick = chanceAfter(row, pick, dimension, mean, after);
+  const { sides, others, lowers, uppers } = row.scratch;
+  const ofPick = chanceAfter(
+    normal,
+    others[pick] as number,
+    (lowers[pick] as number) - mean,
+    (uppers[pick] as number) - mean,
+    after,
+  );
   let best = 0;
-  for (let size = 0; size < probabilities.length; size += 1) {
-    if (size === pick || (side !== AROUND && sideOf(row, size, dimension) !== side)) continue;
-    const chance = chanceAfter(row, size, dimension, mean, after);
+  for (let size = 0; size < others.length; size += 1) {
+    // No size is likelier than all its other dimensions allow.
+    if (size === pick || (others[size] as number) <= best || (side !== AROUND && sides[size] !== side))
+      continue;
+    const chance = chanceAfter(
+      normal,
+      others[size] as number,
+      (lowers[size] as number) - mean,
+      (uppers[size] as number) - mean,
+      after,
+    );
     if (chance > best) best = chance;
   }
   if (Math.abs(best - ofPick - hold) < CLOSE) {
@@ -133,19 +160,18 @@ function othersOf({ plan, probabilities, scratch }: ColumnRow, size: number, dim
   return own > 0 ? Math.min(1, (probabilities[size] as number) / own) : 0;
 }
 
-/** The probability of a size once its dimension is known as N(mean, after²); what is known of the others stays. */
-function chanceAfter(row: ColumnRow, size: number, dimension: number, mean: number, after: number): number {
-  const { tables, dimensions } = row.plan;
-  const at = size * dimensions.length + dimension;
-  const from = tables.lower[at] as number;
-  if (from < 0) return othersOf(row, size, dimension);
-  const lower = (tables.ends[from] as number) - mean;
-  const upper = (tables.ends[tables.upper[at] as number] as number) - mean;
+/** The probability of a size once its dimension is known as N(mean, after²), from the ends less the mean. */
+function chanceAfter(
+  normal: Float64Array,
+  others: number,
+  lower: number,
+  upper: number,
+  after: number,
+): number {
   const far = FARTHEST * after;
   if (lower > far || upper < -far) return 0;
-  const others = othersOf(row, size, dimension);
   if (after === 0 || others === 0) return others;
-  const below = lower < -far ? 0 : normalBelow(tables.normal, lower / after);
-  const inside = upper > far ? 1 - below : normalBelow(tables.normal, upper / after) - below;
+  const below = lower < -far ? 0 : normalBelow(normal, lower / after);
+  const inside = upper > far ? 1 - below : normalBelow(normal, upper / after) - below;
   return others * inside;
 }
