@@ -199,10 +199,11 @@ describe("forgetting", () => {
   });
 });
 
-describe("several processes", { timeout: 120_000 }, () => {
+/** How many times the writer is killed; the environment may ask for thousands. */
+const kills = Number(process.env.TAPEWISE_LOG_KILLS ?? 200);
+
+describe("several processes", { timeout: 120_000 + kills * 1000 }, () => {
   const start = logWorkers();
-  /** How many times the writer is killed; the environment may ask for thousands. */
-  const kills = Number(process.env.TAPEWISE_LOG_KILLS ?? 150);
 
   test("a writer that is killed over and over loses at most the row that it was writing", async () => {
     const path = newLog();
