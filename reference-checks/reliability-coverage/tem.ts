@@ -48,7 +48,7 @@ const designs: readonly Design[] = [
 ];
 
 /** A study drawn from its variance components. */
-export function drawStudy(random: Random, design: Design): Study {
+function drawStudy(random: Random, design: Design): Study {
   const offsets = Array.from({ length: design.measurers }, () => design.measurer * random.normal());
   const readings: StudyReading[] = [];
   for (let s = 0; s < design.subjects; s++) {

@@ -1,3 +1,4 @@
+import { InvalidArgumentError } from "@tapewise/outcome";
 import type { Cell, DelimitedText, DelimitedTextOptions, QuoteFault, Row, Separator } from "./table-rows.ts";
 
 interface Cursor {
@@ -23,6 +24,8 @@ interface Cursor {
  * out of such a cell finds it by the place of its fault. A byte order mark at the start counts for nothing.
  * Linear in the length.
  *
+ * @throws {@link InvalidArgumentError} when the separator is none of the three.
+ *
  * @example
  * ```ts
  * import { readDelimitedText } from "@tapewise/tables";
@@ -36,6 +39,9 @@ export function readDelimitedText(
   separator: Separator,
   options: DelimitedTextOptions = {},
 ): DelimitedText {
+  if (separator !== "," && separator !== ";" && separator !== "\t") {
+    throw new InvalidArgumentError("separator", separator, "a comma, a semicolon or a tab");
+  }
   const start = text.startsWith("\uFEFF") ? 1 : 0;
   const cursor: Cursor = {
     text,

@@ -17,6 +17,8 @@ export interface Table extends DelimitedText {
  * Reads delimited text whose separator need not be known. A first line `sep=;`, by which spreadsheets name
  * it, is no row; the lines below it keep their numbers.
  *
+ * @throws {@link InvalidArgumentError} when a separator is named that is none of the three.
+ *
  * @example
  * ```ts
  * import { readTable } from "@tapewise/tables";

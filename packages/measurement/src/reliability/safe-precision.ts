@@ -32,7 +32,8 @@ export interface PrecisionOptions {
  *
  * Screening is reported and nothing is left out. Cochran's test goes over all cells of the study, and again without the
  * one found; Grubbs' test over the measurers' means of each subject whom three or more have read. Both at 1 % (outlier)
- * and 5 % (straggler). Grubbs' test for two outlying means at once is not made: its critical values have no closed form.
+ * and 5 % (straggler). Readings that are rounded coarsely agree to the mark in some cells and not in others, which
+ * Cochran's test may take for a difference. Grubbs' test for two outlying means at once is not made: its critical values have no closed form.
  *
  * For the interval of sR see `total` of {@link safeTechnicalError}, the same figure in a complete study.
  *

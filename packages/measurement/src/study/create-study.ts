@@ -81,6 +81,6 @@ export function createStudy(parts: StudyParts): Study {
 }
 
 /** A text that is the same for entries of the same cell only. */
-export function cellKey({ subject, measurer, repeat }: StudyCell): string {
+function cellKey({ subject, measurer, repeat }: StudyCell): string {
   return JSON.stringify([subject, measurer, repeat]);
 }

@@ -43,7 +43,7 @@ const DEEPEST_JSON = 6;
  * `study-reading-impossible`, `study-reading-kept`, `study-cells-missing`, `study-names-alike`,
  * `study-dimension-unclear`, `study-dimension-unstated`, and `length-…` of @tapewise/units.
  *
- * @throws {@link InvalidArgumentError} when an option names an unknown dimension, unit, layout or age group.
+ * @throws {@link InvalidArgumentError} when an option names an unknown dimension, unit, layout, separator or age group.
  *
  * @example
  * ```ts
