@@ -4,7 +4,8 @@ import { open, readdir, readFile, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import type { Forgotten } from "@tapewise/afterwards";
-import { codeOf } from "./holder.ts";
+import { codeOf, holderIn, isGone } from "./holder.ts";
+import { lockOf } from "./lock.ts";
 import { namesPerson } from "./names-person.ts";
 import { syncFolder } from "./sync-folder.ts";
 
@@ -75,17 +76,25 @@ async function replace(log: string, bytes: Buffer, mode: number): Promise<void> 
 
 const NEXT = ".next";
 
-/** Takes away what was left by whoever died while it rewrote the log: it holds rows of people. */
+/**
+ * Takes away what was left by those who died: copies of the log, which hold rows of people, and files by which they
+ * took the lock or meant to. Whoever calls this holds the lock, so that no copy is under way, and the locks that dead
+ * ones held or claimed are gone for good.
+ */
 async function removeLeftovers(log: string): Promise<void> {
-  const beginning = `${basename(log)}.`;
-  for (const name of await readdir(dirname(log))) {
-    const isNext = name.startsWith(beginning) && name.endsWith(NEXT);
-    if (isNext && UUID.test(name.slice(beginning.length, -NEXT.length)))
-      await rm(join(dirname(log), name), { force: true });
+  const [folder, beginning, ofLock] = [dirname(log), `${basename(log)}.`, `${basename(lockOf(log))}.`];
+  for (const name of await readdir(folder)) {
+    const path = join(folder, name);
+    const isCopy = name.startsWith(beginning) && name.endsWith(NEXT);
+    if (isCopy && UUID.test(name.slice(beginning.length, -NEXT.length))) await rm(path, { force: true });
+    if (!name.startsWith(ofLock) || !UUID.test(name.slice(-UUID_LENGTH))) continue;
+    const holder = await holderIn(path);
+    if (holder !== undefined && (await isGone(holder))) await rm(path, { force: true });
   }
 }
 
 const UUID = /^[0-9a-f]{8}(?:-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
+const UUID_LENGTH = 36;
 
 /** Bytes as text with the line end left out; what is no UTF-8 is replaced, which only a look for a name is done on. */
 function textOf(line: Buffer): string {

@@ -8,7 +8,7 @@ import { tapewiseIssues } from "../issues.ts";
 import { codeOf } from "./holder.ts";
 
 /** The longest line that is read, in bytes: a row has at most a few thousand (assumption). */
-export const LONGEST_OUTCOME_LINE = 100_000;
+const LONGEST_OUTCOME_LINE = 100_000;
 
 const CHUNK_BYTES = 1 << 18;
 
