@@ -6,6 +6,7 @@ import {
   subjectsForTem,
   temBounds,
 } from "@tapewise/measurement";
+import { fQuantile, fUpperTail } from "@tapewise/statistics";
 import { describe, expect, test } from "vitest";
 
 describe("subjects for the width of an interval of the ICC (Bonett 2002)", () => {
@@ -40,6 +41,21 @@ describe("subjects to show that the ICC is above a least one (Walter, Eliasziw &
   ])("from $least to $expected with $repeats readings: $subjects", ({ subjects, ...plan }) => {
     expect(subjectsForIccTest(plan)).toBe(subjects);
   });
+});
+
+test.each([
+  // The power by the F distribution itself, as the paper has it before its approximation; recomputed with SciPy 1.17.
+  { least: 0.5, expected: 0.75, repeats: 3, power: 0.8192197784566398 },
+  { least: 0.5, expected: 0.75, repeats: 2, power: 0.8026057052376973 },
+  { least: 0.6, expected: 0.8, repeats: 2, power: 0.8009140596431356 },
+])("the test from $least to $expected with $repeats readings has the power $power", ({ power, ...plan }) => {
+  const subjects = subjectsForIccTest(plan);
+  const odds = (icc: number) => 1 + (plan.repeats * icc) / (1 - icc);
+  const [df1, df2] = [subjects - 1, subjects * (plan.repeats - 1)];
+  const critical = fQuantile(0.95, df1, df2);
+  const exact = fUpperTail((critical * odds(plan.least)) / odds(plan.expected), df1, df2);
+  expect(Math.abs(exact - power)).toBeLessThan(1e-10);
+  expect(exact).toBeGreaterThanOrEqual(0.8);
 });
 
 describe("the interval of a technical error of measurement (chi-square)", () => {
