@@ -50,7 +50,7 @@ const NOTHING = 1e-28;
  * warning says so) and the others are the best beside it. On complete data with none at 0 these are the estimates of
  * the analysis of variance (S. R. Searle, G. Casella & C. E. McCulloch, 1992, Variance Components, 6.7).
  *
- * Checked against lme4 1.1-31 to ten digits. 3 000 readings take some tens of milliseconds.
+ * Checked against lme4 1.1-31 to ten digits. 3 000 readings take about a tenth of a second.
  *
  * Issues: `components-subjects-few`, `components-measurers-few`, `components-repeats-few`,
  * `components-error-unseen`, `components-no-scatter` (no value);
