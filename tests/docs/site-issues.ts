@@ -36,12 +36,12 @@ export function issuePage(packages: readonly PackageIssues[]): string {
     [
       `## ${name}`,
       "",
-      "| code | severity | example message | what is expected |",
-      "| --- | --- | --- | --- |",
+      "| code | example message, and what is expected |",
+      "| --- | --- |",
       ...Object.entries(issues).map(([code, { severity, message, expected }]) => {
         const facts = { ...COMMON, ...FAMILIES[code.split("-")[0] ?? ""], ...EXAMPLES[code] };
         const cells = [message, expected].map((each) => cell(fillTemplate(each, facts)));
-        return `| <code id="${code}">${code}</code> | ${severity} | ${cells.join(" | ")} |`;
+        return `| <code id="${code}">${code}</code><br>${severity} | ${cells.join("<br>Expected: ")}. |`;
       }),
       "",
     ].join("\n"),

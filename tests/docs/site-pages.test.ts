@@ -159,7 +159,7 @@ describe("the checks are not blind", () => {
         issues: { "x-y": { severity: "error", message: "a | b {z}", expected: "c" } as const },
       },
     ];
-    expect(issuePage(more)).toContain('| <code id="x-y">x-y</code> | error | a \\| b {z} | c |');
+    expect(issuePage(more)).toContain('| <code id="x-y">x-y</code><br>error | a \\| b {z}<br>Expected: c. |');
     expect(issuePage(more)).not.toBe(issuePage(packages));
   });
 
