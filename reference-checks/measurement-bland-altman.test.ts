@@ -71,7 +71,7 @@ describe("the same with 1.96 standard deviations", () => {
     expectClose(lowerLimit.value, recomputed.limits196[0]);
     expectClose(upperLimit.value, recomputed.limits196[1]);
     // t of 16 degrees of freedom at 0.975, tabled as 2.120, recomputed with mpmath.
-    const reach = 2.1199052992212547 * Number(recomputed.limitError1999);
+    const reach = Number("2.1199052992212546745") * Number(recomputed.limitError1999);
     expectClose(upperLimit.upper - upperLimit.value, `${reach}`);
     expectClose(lowerLimit.value - lowerLimit.lower, `${reach}`);
   });
