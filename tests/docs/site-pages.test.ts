@@ -13,11 +13,11 @@ const WRITE = "run `npm run docs:write` and look at the difference";
 const FOLDERS = ["tutorials", "how-to", "explanation", "reference"];
 
 const pages = listPages()
-  .filter((file) => FOLDERS.some((folder) => file.startsWith(`${docs}/${folder}/`)))
+  .filter((file) => ["docs", ...FOLDERS].some((folder) => file.startsWith(`${docs}/${folder}/`)))
   .map((file) => ({
     file,
     // The address of the page, from the folder of all pages.
-    address: `/${file.slice(docs.length + 1).replace(/\.mdx?$/, "")}/`,
+    address: `/${file.slice(docs.length + 1).replace(/(?:\/index)?\.mdx?$/, "")}/`,
     text: readFileSync(join(root, file), "utf8"),
   }));
 
