@@ -2,7 +2,10 @@
 // within one run are what counts.
 import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
-import { cpus } from "node:os";
+import { cpus, loadavg } from "node:os";
+import { batchSuite } from "./batch.ts";
+import { chartsSuite } from "./charts.ts";
+import { columnsSuite } from "./columns.ts";
 import { coverageSuite } from "./coverage.ts";
 import { lendingSuite } from "./lending.ts";
 import { measure } from "./measure.ts";
@@ -11,7 +14,16 @@ import { recommendSuite } from "./recommend.ts";
 import type { Suite } from "./suite.ts";
 import { unitsSuite } from "./units.ts";
 
-const suites: readonly Suite[] = [recommendSuite, unitsSuite, coverageSuite, lendingSuite, outcomeLogSuite];
+const suites: readonly Suite[] = [
+  recommendSuite,
+  columnsSuite,
+  batchSuite,
+  unitsSuite,
+  chartsSuite,
+  coverageSuite,
+  lendingSuite,
+  outcomeLogSuite,
+];
 
 async function report(suite: Suite): Promise<string> {
   const { baseline, note, tasks } = await suite.prepare();
@@ -49,7 +61,7 @@ const text = [
   "",
   "Written by `npm run bench`; the tasks of one table ran side by side.",
   "",
-  `Machine: ${processors.length} × ${processors[0]?.model ?? "unknown processor"}; Node ${process.version}; commit ${commit()}.`,
+  `Machine: ${processors.length} × ${processors[0]?.model ?? "unknown processor"}; Node ${process.version}; commit ${commit()}. Load at the end: ${loadavg()[0]?.toFixed(1)}.`,
   "",
   ...sections.flatMap((section) => [section, ""]),
 ].join("\n");

@@ -1,6 +1,7 @@
-// Converting and reading lengths, beside a bare multiplication and beside the general-purpose package.
+// Converting and reading lengths, beside a bare multiplication and beside general-purpose packages.
 import { parseLength, toMillimetres } from "@tapewise/units";
 import convert from "convert-units";
+import quantity from "js-quantities";
 import type { Suite } from "./suite.ts";
 
 const COUNT = 1000;
@@ -23,6 +24,7 @@ export const unitsSuite: Suite = {
         { name: "multiplication by 25.4", work: () => sumOver((inches) => inches * 25.4) },
         { name: "toMillimetres", work: () => sumOver((inches) => toMillimetres(inches, "in")) },
         { name: "convert-units", work: () => sumOver((inches) => convert(inches).from("in").to("mm")) },
+        { name: "js-quantities", work: () => sumOver((inches) => quantity(inches, "in").to("mm").scalar) },
         {
           name: "parseLength, from text",
           work: () => texts.reduce((sum, text) => sum + parseLength(text).mm, 0),

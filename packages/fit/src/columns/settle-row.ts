@@ -80,19 +80,24 @@ function rank(row: ColumnRow): void {
 function isBefore(row: ColumnRow, a: number, b: number): boolean {
   const { probabilities, misfits, plan, scratch } = row;
   const { hopelessProbability } = plan.policy;
-  const [pa, pb] = [probabilities[a] as number, probabilities[b] as number];
-  const [fa, fb] = [scratch.fitSteps[a] as number, scratch.fitSteps[b] as number];
-  const [ma, mb] = [scratch.misfitSteps[a] as number, scratch.misfitSteps[b] as number];
-  if (fa !== fb && Math.abs(pa - pb) < CLOSE) row.isClose = true;
-  const standing = (pb < hopelessProbability ? 0 : fb) - (pa < hopelessProbability ? 0 : fa);
-  if (standing !== 0) return standing < 0;
-  if (ma !== mb) {
+  const own = probabilities[a] as number;
+  const theirs = probabilities[b] as number;
+  const steps = scratch.fitSteps[a] as number;
+  const otherSteps = scratch.fitSteps[b] as number;
+  if (steps !== otherSteps && Math.abs(own - theirs) < CLOSE) row.isClose = true;
+  const standing = own < hopelessProbability ? 0 : steps;
+  const otherStanding = theirs < hopelessProbability ? 0 : otherSteps;
+  if (standing !== otherStanding) return standing > otherStanding;
+  const misfit = scratch.misfitSteps[a] as number;
+  const otherMisfit = scratch.misfitSteps[b] as number;
+  if (misfit !== otherMisfit) {
     if (Math.abs((misfits[a] as number) - (misfits[b] as number)) < CLOSE_MM) row.isClose = true;
-    return ma < mb;
+    return misfit < otherMisfit;
   }
-  if (fa !== fb) return fa > fb;
-  const [ra, rb] = [Math.round(roomIn(row, a) * 1e6), Math.round(roomIn(row, b) * 1e6)];
-  if (ra !== rb) return ra > rb;
+  if (steps !== otherSteps) return steps > otherSteps;
+  const room = Math.round(roomIn(row, a) * 1e6);
+  const otherRoom = Math.round(roomIn(row, b) * 1e6);
+  if (room !== otherRoom) return room > otherRoom;
   return (plan.tables.order[a] as number) < (plan.tables.order[b] as number);
 }
 

@@ -38,23 +38,25 @@ export function answerHere(charts: readonly SizeChart[], prior: PriorChoice): An
     answer: async (block) => {
       page.length = 0;
       const anyBad = answer(block, page);
-      return { bytes: page.bytes.subarray(0, page.length), anyBad };
+      // A copy, for whoever writes it may keep it longer than the page stays as it is.
+      return { bytes: page.bytes.slice(0, page.length), anyBad };
     },
     close: async () => undefined,
   };
 }
 
 /** Blocks under way for each worker: one that is answered and one that waits, so that none is idle. */
-const AHEAD = 3;
+const AHEAD = 2;
 /** What the answers of a worker need in memory, in MB, and no more, so that the engine cleans up in time. */
-const WORKER_LIMITS = { maxYoungGenerationSizeMb: 16, maxOldGenerationSizeMb: 128 };
+const WORKER_LIMITS = { maxYoungGenerationSizeMb: 2, maxOldGenerationSizeMb: 64 };
 
 /** Answers in other threads. */
 export function answerInWorkers(count: number, task: WorkerTask): Answerers {
   const isSource = import.meta.url.endsWith(".ts");
   const entry = new URL(isSource ? "./batch-worker.ts" : "./batch-worker.js", import.meta.url);
-  // From the sources, a worker has to find the sources of the other packages too.
-  const execArgv = isSource ? ["--conditions=@tapewise/source"] : undefined;
+  // From the sources, a worker has to find the sources of the other packages too. What else this process was
+  // started with, such as a script in place of a file, is not for a worker.
+  const execArgv = isSource ? ["--conditions=@tapewise/source"] : [];
   const workers = Array.from({ length: count }, () => openWorker(entry, task, execArgv));
   return {
     most: count * AHEAD,
@@ -65,11 +67,11 @@ export function answerInWorkers(count: number, task: WorkerTask): Answerers {
   };
 }
 
-function openWorker(entry: URL, task: WorkerTask, execArgv: string[] | undefined) {
+function openWorker(entry: URL, task: WorkerTask, execArgv: string[]) {
   const worker = new Worker(entry, {
     workerData: task,
     resourceLimits: WORKER_LIMITS,
-    ...(execArgv === undefined ? {} : { execArgv }),
+    execArgv,
   });
   const waiting: { resolve: (answer: AnsweredBlock) => void; reject: (error: unknown) => void }[] = [];
   const fail = (error: unknown): void => {

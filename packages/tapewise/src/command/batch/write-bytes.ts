@@ -2,7 +2,7 @@
 import type { FileHandle } from "node:fs/promises";
 import type { Writable } from "node:stream";
 
-/** Writes bytes, and resolves when they may be used again: to whether anybody still reads. */
+/** Writes bytes, which it may keep, and resolves when they are taken: to whether anybody still reads. */
 export type ByteWriter = (bytes: Uint8Array) => Promise<boolean>;
 
 /** Writes to a stream, waiting while its reader does not keep up. */
@@ -16,8 +16,8 @@ export function writeToStream(to: Writable): ByteWriter {
       };
       const onClose = (): void => settle(false);
       to.once("close", onClose);
-      // A copy, for a stream may keep what it was given. What goes wrong is told by the stream itself.
-      to.write(new Uint8Array(bytes), (error) => settle(error === null || error === undefined ? !to.destroyed : false));
+      // What goes wrong is told by the stream itself.
+      to.write(bytes, (error) => settle(error === null || error === undefined ? !to.destroyed : false));
     });
 }
 
