@@ -1,10 +1,12 @@
 import type { JSX } from "preact";
+import { useMemo } from "preact/hooks";
 import type { charts, fit } from "tapewise";
 import { lengthNumber, lengthText } from "../parts/lengths.ts";
 import { percentText } from "../parts/percent.ts";
 import { ProblemLine } from "../parts/problem.tsx";
 import { Ruler, type RulerEstimate, type RulerGroup } from "../parts/ruler.tsx";
 import { sayIssue, sayReason, type Voice } from "../parts/say.ts";
+import { useLater } from "../parts/use-later.ts";
 import { fill } from "../words/fill.ts";
 import type { Words } from "../words/index.ts";
 import type { ChooseAnswer } from "../work/choose-answer.ts";
@@ -29,17 +31,13 @@ export function ChooseAnswerView(props: AnswerProps): JSX.Element {
   );
   const [best] = answer.packs;
   if (best === undefined) return <NoAnswer {...props} errors={errors} />;
-  const charts = byIndex(answer);
-  const notJudged = answer.issues.filter(
-    ({ field, issue }) => field === undefined && issue.code === "chart-not-judged",
-  );
   return (
     <>
       <section class="panel headline" aria-live="polite">
         <Headline ranked={best} words={words} voice={voice} />
       </section>
       {answer.packs.length > 1 ? (
-        <section class="panel" aria-labelledby="compare-title">
+        <div class="panel">
           <h3 id="compare-title">{words.compareTitle}</h3>
           <section class="scroll" aria-labelledby="compare-title" tabIndex={0}>
             <table>
@@ -66,34 +64,11 @@ export function ChooseAnswerView(props: AnswerProps): JSX.Element {
             </table>
           </section>
           {best.beforeNext === undefined ? null : <p>{sayReason(best.beforeNext, "comparisons", voice)}</p>}
-        </section>
+        </div>
       ) : null}
-      <section class="panel" aria-labelledby="ruler-title">
-        <h3 id="ruler-title" class="unseen">
-          {words.answerTitle}
-        </h3>
-        <Rulers {...props} />
-      </section>
-      {answer.packs.map((ranked, position) => (
-        <PackWords
-          key={ranked.index}
-          {...{ ranked, words, voice }}
-          chart={charts.get(ranked.index)}
-          isFirst={position === 0}
-        />
-      ))}
-      {notJudged.length === 0 ? null : (
-        <section class="panel">
-          <h3>{words.notJudged}</h3>
-          {notJudged.map(({ issue }) => (
-            <ProblemLine key={issue.message} problem={sayIssue(issue, voice)} words={parts} />
-          ))}
-        </section>
-      )}
-      <section class="panel" aria-labelledby="estimate-title">
-        <h3 id="estimate-title">{words.estimateTitle}</h3>
-        <Estimates {...props} />
-      </section>
+      <Later {...props} part={RulersPart} delayMs={40} />
+      <Later {...props} part={WordsPart} delayMs={90} />
+      <Later {...props} part={EstimatesPart} delayMs={140} />
       <section class="panel screen-only" aria-labelledby="card-title">
         <h3 id="card-title">{words.cardTitle}</h3>
         <p class="hint">{words.cardHint}</p>
@@ -103,6 +78,63 @@ export function ChooseAnswerView(props: AnswerProps): JSX.Element {
       </section>
       <Cautions ranked={best} voice={voice} />
     </>
+  );
+}
+
+/** A part of the answer that is drawn in a task of its own, so that no task is long. */
+function Later(
+  props: AnswerProps & {
+    readonly part: (props: AnswerProps) => JSX.Element | null;
+    readonly delayMs: number;
+  },
+): JSX.Element {
+  const { part: Part, delayMs, answer, words, parts, dimensions, voice } = props;
+  const later = useLater(answer, delayMs);
+  const { lang, messages } = voice;
+  return useMemo(
+    () => (
+      <Part {...{ words, parts, dimensions }} answer={later} voice={{ lang, unit: later.unit, messages }} />
+    ),
+    [Part, later, words, parts, dimensions, lang, messages],
+  );
+}
+
+function RulersPart(props: AnswerProps): JSX.Element | null {
+  if (props.answer.packs.length === 0) return null;
+  return (
+    <div class="panel">
+      <Rulers {...props} />
+    </div>
+  );
+}
+
+function WordsPart({ answer, words, parts, voice }: AnswerProps): JSX.Element {
+  const notJudged = answer.issues.filter(
+    ({ field, issue }) => field === undefined && issue.code === "chart-not-judged",
+  );
+  return (
+    <>
+      {answer.packs.map((ranked, position) => (
+        <PackWords key={ranked.index} {...{ ranked, words, voice }} isFirst={position === 0} />
+      ))}
+      {notJudged.length === 0 ? null : (
+        <section class="panel">
+          <h3>{words.notJudged}</h3>
+          {notJudged.map(({ issue }) => (
+            <ProblemLine key={issue.message} problem={sayIssue(issue, voice)} words={parts} />
+          ))}
+        </section>
+      )}
+    </>
+  );
+}
+
+function EstimatesPart(props: AnswerProps): JSX.Element {
+  return (
+    <section class="panel" aria-labelledby="estimate-title">
+      <h3 id="estimate-title">{props.words.estimateTitle}</h3>
+      <Estimates {...props} />
+    </section>
   );
 }
 
@@ -184,7 +216,6 @@ function takeWords(verdict: fit.Verdict, words: Words["choose"]): string {
 }
 
 interface PackWordsProps extends HeadlineProps {
-  readonly chart: charts.SizeChart | undefined;
   readonly isFirst: boolean;
 }
 
@@ -234,15 +265,14 @@ function PackWords({ ranked, words, voice, isFirst }: PackWordsProps): JSX.Eleme
 }
 
 /** One ruler for each dimension, all packs over one another. */
-export function Rulers(
-  props: AnswerProps & { readonly most?: number; readonly table?: boolean },
-): JSX.Element {
+export function Rulers(props: AnswerProps & { readonly isCard?: boolean }): JSX.Element {
   const { answer, words, parts, dimensions, voice } = props;
   const { lang, unit } = voice;
-  const named = answer.packs.length > 1;
+  const isCard = props.isCard === true;
+  const named = answer.packs.length > 1 && !isCard;
   const byChart = byIndex(answer);
   const judged = new Map<charts.ChartDimension, RulerGroup[]>();
-  const packs = answer.packs.slice(0, props.most ?? answer.packs.length);
+  const packs = answer.packs.slice(0, isCard ? 1 : answer.packs.length);
   for (const { index, recommendation } of packs) {
     const chart = byChart.get(index);
     if (chart === undefined) continue;
@@ -290,7 +320,9 @@ export function Rulers(
     <>
       {[...judged].map(([dimension, groups]) => {
         const estimate = estimateOf(answer, dimension, parts);
-        const title = fill(words.rulerTitle, { dimension: dimensions[dimension] });
+        const title = isCard
+          ? dimensions[dimension]
+          : fill(words.rulerTitle, { dimension: dimensions[dimension] });
         const sizes = groups
           .flatMap((group) =>
             group.rows.map((row) =>
@@ -324,7 +356,8 @@ export function Rulers(
             unit={unit}
             lang={lang}
             words={parts}
-            table={props.table !== false}
+            table={!isCard}
+            isTight={isCard}
           />
         );
       })}
@@ -399,7 +432,7 @@ export function Estimates({ answer, words, parts, dimensions, voice }: AnswerPro
         <p>{fill(words.assumed, { list: assumed.map((name) => assumedWords[name]).join(", ") })}</p>
       )}
       {person?.prior === undefined ? null : (
-        <p class="hint" lang="en">
+        <p class="hint screen-only" lang="en">
           {fill(words.survey, {
             label: person.prior.label,
             source: person.prior.source,

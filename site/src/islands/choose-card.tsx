@@ -24,7 +24,7 @@ export function ChooseCard(props: AnswerProps): JSX.Element | null {
         <p class="card-line">{words.cardDate}</p>
       </div>
       <Headline ranked={best} words={words} voice={voice} />
-      <Rulers {...props} most={1} table={false} />
+      <Rulers {...props} isCard />
       <div class="card-columns">
         <div>
           <p class="label">{words.whyTitle}</p>

@@ -117,7 +117,7 @@ export function Choose(props: ChooseProps): JSX.Element {
     ),
     [answer, words, parts, dimensions, lang, messages],
   );
-  const printed = useLater(answer, 200);
+  const printed = useLater(answer, 220);
   const card = useMemo(
     () => (
       <ChooseCard

@@ -212,8 +212,13 @@ function Told({ title, told, words, parts, voice, onGo }: ToldProps): JSX.Elemen
         {told.map(({ issue, line }, index) => (
           <li key={`${issue.code} ${line} ${index}`}>
             {line === undefined ? null : (
-              <button type="button" class="quiet small" onClick={() => onGo(line)}>
-                {fill(words.goLine, { line })}
+              <button
+                type="button"
+                class="quiet small"
+                aria-label={fill(words.goLine, { line })}
+                onClick={() => onGo(line)}
+              >
+                {fill(parts.line, { line })}
               </button>
             )}
             <ProblemLine problem={sayIssue(issue, voice)} words={parts} />

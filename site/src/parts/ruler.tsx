@@ -46,11 +46,14 @@ interface RulerProps {
   readonly valueHead?: string;
   /** More rows than this are not drawn; the table has them all. */
   readonly most?: number;
+  /** Whether rows stand close together, as on the printed card. */
+  readonly isTight?: boolean;
   /** Whether the table under the figure can be opened. */
   readonly table?: boolean;
 }
 
 const ROW = 28;
+const TIGHT_ROW = 20;
 const AXIS = 34;
 
 /**
@@ -59,6 +62,7 @@ const AXIS = 34;
  */
 export function Ruler(props: RulerProps): JSX.Element {
   const { title, label, groups, estimate, unit, lang, most = 60 } = props;
+  const row = props.isTight === true ? TIGHT_ROW : ROW;
   const all = groups.flatMap((group) => group.rows);
   const drawn = cap(groups, most);
   const scale = rulerScale(
@@ -78,34 +82,36 @@ export function Ruler(props: RulerProps): JSX.Element {
               {group.name}
             </div>
           ),
-          group.rows.map((row) => <Row key={`${group.key} ${row.key}`} {...{ row, scale, estimate }} />),
+          group.rows.map((entry) => (
+            <Row key={`${group.key} ${entry.key}`} row={entry} height={row} {...{ scale, estimate }} />
+          )),
         ])}
         {estimate === undefined ? null : (
           <>
             <span class="ruler-name ruler-you-name">{estimate.name}</span>
-            <svg height={ROW} aria-hidden="true">
+            <svg height={row} aria-hidden="true">
               <line
                 class="ruler-you"
                 x1={x(scale, estimate.lowerMm)}
                 x2={x(scale, estimate.upperMm)}
-                y1="14"
-                y2="14"
+                y1={row / 2}
+                y2={row / 2}
               />
               <line
                 class="ruler-you"
                 x1={x(scale, estimate.lowerMm)}
                 x2={x(scale, estimate.lowerMm)}
-                y1="8"
-                y2="20"
+                y1={row / 2 - 6}
+                y2={row / 2 + 6}
               />
               <line
                 class="ruler-you"
                 x1={x(scale, estimate.upperMm)}
                 x2={x(scale, estimate.upperMm)}
-                y1="8"
-                y2="20"
+                y1={row / 2 - 6}
+                y2={row / 2 + 6}
               />
-              <circle class="ruler-dot" cx={x(scale, estimate.meanMm)} cy="14" r="5" />
+              <circle class="ruler-dot" cx={x(scale, estimate.meanMm)} cy={row / 2} r="5" />
             </svg>
             <span class="ruler-value ruler-you-name">{lengthNumber(estimate.meanMm, unit, lang)}</span>
           </>
@@ -121,43 +127,46 @@ export function Ruler(props: RulerProps): JSX.Element {
 
 function Row(props: {
   readonly row: RulerRow;
+  readonly height: number;
   readonly scale: Scale;
   readonly estimate: RulerEstimate | undefined;
 }): JSX.Element {
-  const { row, scale, estimate } = props;
+  const { row, height, scale, estimate } = props;
+  const edge = height === ROW ? 6 : 3;
+  const middle = height / 2;
   const picked = row.picked === true ? " picked" : "";
   const left = scale.at(row.fromMm);
   const right = scale.at(row.toMm);
   return (
     <>
       <span class={`ruler-name${picked}`}>{row.name}</span>
-      <svg height={ROW} aria-hidden="true">
+      <svg height={height} aria-hidden="true">
         {estimate === undefined ? null : (
           <rect
             class="ruler-band"
             x={x(scale, estimate.lowerMm)}
             width={percent(scale.at(estimate.upperMm) - scale.at(estimate.lowerMm))}
             y="0"
-            height={ROW}
+            height={height}
           />
         )}
         {row.fromMm === row.toMm ? (
-          <line class="ruler-point" x1={percent(left)} x2={percent(left)} y1="6" y2="22" />
+          <line class="ruler-point" x1={percent(left)} x2={percent(left)} y1={edge} y2={height - edge} />
         ) : (
           <rect
             class={`ruler-bar${picked}${row.inferred === true ? " inferred" : ""}`}
             x={percent(left)}
             width={percent(right - left)}
-            y="6"
-            height="16"
+            y={edge}
+            height={height - 2 * edge}
           />
         )}
         {row.fromMm > 0 && Number.isFinite(row.fromMm) ? null : (
-          <path class="ruler-more" d="M9 9 4 14 9 19" />
+          <path class="ruler-more" d={`M9 ${middle - 5} 4 ${middle} 9 ${middle + 5}`} />
         )}
         {Number.isFinite(row.toMm) ? null : (
           <svg x="100%" overflow="visible" aria-hidden="true">
-            <path class="ruler-more" d="M-9 9 -4 14 -9 19" />
+            <path class="ruler-more" d={`M-9 ${middle - 5} -4 ${middle} -9 ${middle + 5}`} />
           </svg>
         )}
         {estimate === undefined ? null : (
@@ -166,7 +175,7 @@ function Row(props: {
             x1={x(scale, estimate.meanMm)}
             x2={x(scale, estimate.meanMm)}
             y1="0"
-            y2={ROW}
+            y2={height}
           />
         )}
       </svg>

@@ -101,6 +101,20 @@ function factText(value: string, messages: Messages): string {
   if (tall !== null) {
     return fill(messages.tall, { who: known(tall[1] ?? "") ?? tall[1] ?? "", height: tall[2] ?? "" });
   }
+  const lengths = /^(up to |from )?([\d.]+)(?: to ([\d.]+))? mm$/.exec(value);
+  if (lengths !== null) {
+    const [, end = "", first = "", second] = lengths;
+    const text =
+      end === "up to "
+        ? messages.upTo
+        : end === "from "
+          ? messages.from
+          : second === undefined
+            ? "{first}"
+            : messages.range;
+    const written = { first: germanNumber(Number(first)), second: germanNumber(Number(second ?? first)) };
+    return `${fill(text, written)} mm`;
+  }
   const times = /^(\d+) times$/.exec(value);
   if (times !== null) return fill(messages.times, { count: times[1] ?? "" });
   const parts = value.split(/(, | and | or )/);

@@ -40,6 +40,10 @@ export interface Messages {
   /** Surveyed people of one height. */
   readonly tall: string;
   readonly times: string;
+  /** Lengths, with `{first}` and `{second}`. */
+  readonly range: string;
+  readonly upTo: string;
+  readonly from: string;
   readonly and: string;
   readonly or: string;
 }

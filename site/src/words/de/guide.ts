@@ -24,7 +24,7 @@ export const guide: Same<"guide"> = {
   girthTitle:
     "Hüften von vorn: Der Hüftgurtumfang läuft waagrecht über die Oberkanten der Hüftknochen, der Hüftumfang tiefer, wo das Gesäß am weitesten vorsteht.",
   c7: "C7",
-  crest: "Oberkanten der Hüftknochen",
+  crest: "Hüftknochen, oben",
   alongSpine: "Maßband",
   hollow: "ins Hohlkreuz",
   beltGirth: "Hüftgurtumfang",

@@ -9,6 +9,9 @@ export const messages: Messages = {
   lessThan: "weniger als {length}",
   tall: "{who} von {height} cm",
   times: "{count}-mal",
+  range: "{first} bis {second}",
+  upTo: "bis {first}",
+  from: "ab {first}",
   and: " und ",
   or: " oder ",
   facts: {
@@ -50,6 +53,8 @@ export const messages: Messages = {
     "if the figures are centimetres and not inches": "wären die Zahlen Zentimeter und nicht Zoll",
     "if the figures are ten times too small": "wären die Zahlen zehnmal zu klein",
     "if the figures are ten times too large": "wären die Zahlen zehnmal zu groß",
+    "the missing ones count as not stated": "die fehlenden gelten als nicht angegeben",
+    "the others were left out": "die übrigen wurden weggelassen",
     "were not used": "nicht verwendet wurden",
     "say little here": "hier wenig sagen",
   },

@@ -18,7 +18,7 @@ export const read: Same<"read"> = {
   nothing: "Nichts einzuwenden.",
   count: "{wrong} falsch, {odd} einen Blick wert.",
   more: "Nur die ersten {count} werden gezeigt.",
-  goLine: "Zur Zeile {line}",
+  goLine: "Zeile {line}: dorthin",
   understoodTitle: "So wird sie verstanden",
   noChart: "Noch gibt es keine Tabelle zu zeigen.",
   unreadable: "Nichts davon ist als Tabelle zu lesen. Was falsch ist, steht neben dem Text.",

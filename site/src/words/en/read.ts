@@ -17,7 +17,7 @@ export const read = {
   nothing: "Nothing to object to.",
   count: "{wrong} wrong, {odd} worth a look.",
   more: "Only the first {count} are shown.",
-  goLine: "Go to line {line}",
+  goLine: "line {line}: go there",
   understoodTitle: "As it is understood",
   noChart: "There is no chart to show yet.",
   unreadable: "Nothing of it can be read as a chart. What is wrong stands beside the text.",
