@@ -35,11 +35,11 @@ test("there are pages to look at", () => {
 describe.each(["light", "dark"] as const)("in the %s theme", (theme) => {
   test.each([...working, ...sample])("%s has no fault that axe finds, and behaves", async (path) => {
     const { page, complaints, strays } = await site.open(path, { theme });
+    // Scripts that load when the browser is idle have come by now, and what they change is looked at too.
+    await page.waitForLoadState("networkidle");
     const { violations } = await new AxeBuilder({ page }).analyze();
     const faults = violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" | ")}`);
     expect(faults).toEqual([]);
-    // Scripts that load when the browser is idle have come by now.
-    await page.waitForLoadState("networkidle");
     expect(complaints).toEqual([]);
     expect(strays).toEqual([]);
   });
