@@ -1,0 +1,35 @@
+import { createEvidence, learnMaker, learnProduct } from "@tapewise/afterwards";
+import { expect, test } from "vitest";
+import { add, ofM } from "./gingham.ts";
+
+test("many products that are off alike tell of their maker, more surely than one", () => {
+  const short = { ...ofM, side: "above", meanMm: 460 } as const;
+  const one = createEvidence();
+  add(one, short, 60);
+  const five = createEvidence();
+  for (let i = 0; i < 5; i += 1) add(five, { ...short, product: `Doily ${i}` }, 12);
+  const [narrow, wide] = [
+    learnMaker(five, "Gingham", "torso-length"),
+    learnMaker(one, "Gingham", "torso-length"),
+  ];
+  expect([narrow.outcomes, wide.outcomes]).toEqual([60, 60]);
+  expect(narrow.offsetMm.sd).toBeLessThan(wide.offsetMm.sd);
+  expect(narrow.offsetMm.upper).toBeLessThan(0);
+});
+
+test("products that are off in opposite ways leave their maker near 0", () => {
+  const evidence = createEvidence();
+  add(evidence, { ...ofM, product: "long", side: "below", meanMm: 450 }, 30);
+  add(evidence, { ...ofM, product: "short", side: "above", meanMm: 460 }, 30);
+  const maker = learnMaker(evidence, "Gingham", "torso-length");
+  expect(maker.offsetMm.mean).toBeCloseTo(0, 6);
+  expect(learnProduct(evidence, { ...ofM, product: "long" }, "torso-length").offsetMm.lower).toBeGreaterThan(
+    0,
+  );
+});
+
+test("a maker of whom nothing is known scatters as assumed: 12 mm", () => {
+  const { offsetMm, outcomes } = learnMaker(createEvidence(), "Gingham", "torso-length");
+  expect(outcomes).toBe(0);
+  expect(offsetMm.sd).toBeCloseTo(12, 1);
+});
