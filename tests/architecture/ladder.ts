@@ -132,12 +132,6 @@ const rungs: readonly Rung[] = [
   },
   {
     level: 8,
-    package: "duckdb",
-    subject: "tables in and out through DuckDB, and the choice as SQL; optional",
-    mayImport: ["tapewise"],
-  },
-  {
-    level: 8,
     package: "site",
     subject: "documentation and playground",
     mayImport: ["tapewise"],
@@ -150,8 +144,8 @@ const rungs: readonly Rung[] = [
  */
 export const ladder: ReadonlyMap<string, Rung> = new Map(rungs.map((rung) => [rung.package, rung]));
 
-/** The packages of the only code that may use Node: the command, and tables on disk. */
-export const nodePackages: ReadonlySet<string> = new Set(["tapewise", "duckdb"]);
+/** The packages of the only code that may use Node: the command and its log. */
+export const nodePackages: ReadonlySet<string> = new Set(["tapewise"]);
 
 /** The name a package is imported by. */
 export function importName(packageName: string): string {

@@ -56,7 +56,7 @@ const PATIENCE_MS = 10_000;
  * that people can open, mend and take elsewhere. SQLite would bring a lock and a journal that are better proven than
  * any of our own, and an index, by which somebody is forgotten at once and not in the time that it takes to read the
  * log. It costs a package that is compiled at install or brought as a binary (`better-sqlite3`), or a module that came
- * to Node with version 22 (`node:sqlite`), where the library runs from version 20 on; durable appends and whole reads
+ * to Node with version 22 (`node:sqlite`), where the library runs from version 20 on; durable appends
  * are no faster with it. Whoever has such a database, or many machines, keeps the rows there: `OutcomeStore` is three
  * functions.
  *
