@@ -7,6 +7,7 @@ import { batchSuite } from "./batch.ts";
 import { chartsSuite } from "./charts.ts";
 import { columnsSuite } from "./columns.ts";
 import { coverageSuite } from "./coverage.ts";
+import { evidenceSuite } from "./evidence.ts";
 import { lendingSuite } from "./lending.ts";
 import { measure } from "./measure.ts";
 import { outcomeLogSuite } from "./outcome-log.ts";
@@ -23,6 +24,7 @@ const suites: readonly Suite[] = [
   coverageSuite,
   lendingSuite,
   outcomeLogSuite,
+  evidenceSuite,
 ];
 
 async function report(suite: Suite): Promise<string> {
