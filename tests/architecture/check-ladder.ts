@@ -3,7 +3,7 @@ import { posix } from "node:path";
 import { findCircles } from "./circles.ts";
 import { codeOf } from "./code-of.ts";
 import { type ImportSite, listImports } from "./imports.ts";
-import { importName, nodePackages, type Rung } from "./ladder.ts";
+import { importName, nodeEntryPoints, nodePackages, type Rung } from "./ladder.ts";
 import { listEntryPoints, type Package, type SourceText } from "./workspace.ts";
 
 /** What a check of the whole workspace found, and how much it looked at. */
@@ -124,7 +124,7 @@ function checkManifest(
   return violations;
 }
 
-/** No entry point may reach a file that needs Node: the library runs in browsers too. */
+/** No entry point but those for Node may reach a file that needs it: the library runs in browsers too. */
 function checkBrowser(
   entry: Package,
   edges: ReadonlyMap<string, readonly string[]>,
@@ -136,7 +136,9 @@ function checkBrowser(
     reached.add(path);
     for (const next of edges.get(path) ?? []) walk(next);
   };
-  for (const path of listEntryPoints(entry.manifest)) walk(path);
+  for (const path of listEntryPoints(entry.manifest)) {
+    if (!nodeEntryPoints.has(`${entry.folder}/${path}`)) walk(path);
+  }
   return [...nodeUsers]
     .filter(([path]) => reached.has(path))
     .map(([, at]) => `${at}: needs Node but is reached from an entry point of the library`);

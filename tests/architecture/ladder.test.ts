@@ -2,9 +2,9 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { checkLadder } from "./check-ladder.ts";
-import { ladder } from "./ladder.ts";
+import { ladder, nodeEntryPoints } from "./ladder.ts";
 import { readLadderTable } from "./read-ladder-table.ts";
-import { type Package, readWorkspace, root } from "./workspace.ts";
+import { listEntryPoints, type Package, readWorkspace, root } from "./workspace.ts";
 
 const workspace = readWorkspace();
 
@@ -170,6 +170,13 @@ describe("the check is not blind", () => {
     expect(newViolations(copy)).toEqual([
       "packages/tapewise/src/added.ts:1: needs Node but is reached from an entry point of the library",
     ]);
+  });
+
+  test("every entry point for Node is there", () => {
+    const paths = workspace.flatMap(({ folder, manifest }) =>
+      listEntryPoints(manifest).map((path) => `${folder}/${path}`),
+    );
+    expect([...nodeEntryPoints].filter((path) => !paths.includes(path))).toEqual([]);
   });
 
   test("a package without a rung is caught", () => {

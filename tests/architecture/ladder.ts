@@ -147,6 +147,9 @@ export const ladder: ReadonlyMap<string, Rung> = new Map(rungs.map((rung) => [ru
 /** The packages of the only code that may use Node: the command and its log. */
 export const nodePackages: ReadonlySet<string> = new Set(["tapewise"]);
 
+/** Entry points that are for Node alone, as their documentation says: what they reach may use it. */
+export const nodeEntryPoints: ReadonlySet<string> = new Set(["packages/tapewise/src/log/index.ts"]);
+
 /** The name a package is imported by. */
 export function importName(packageName: string): string {
   return packageName === "tapewise" || packageName === "site" ? packageName : `@tapewise/${packageName}`;
