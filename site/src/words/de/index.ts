@@ -1,4 +1,5 @@
 import type { english } from "../en/index.ts";
+import { average } from "./average.ts";
 import { choose } from "./choose.ts";
 import { frame } from "./frame.ts";
 import { guide } from "./guide.ts";
@@ -6,4 +7,4 @@ import { home } from "./home.ts";
 import { dimensions, parts } from "./parts.ts";
 import { read } from "./read.ts";
 
-export const german: typeof english = { frame, home, guide, parts, dimensions, choose, read };
+export const german: typeof english = { frame, home, guide, parts, dimensions, choose, read, average };

@@ -1,3 +1,4 @@
+import { average } from "./average.ts";
 import { choose } from "./choose.ts";
 import { frame } from "./frame.ts";
 import { guide } from "./guide.ts";
@@ -6,4 +7,4 @@ import { dimensions, parts } from "./parts.ts";
 import { read } from "./read.ts";
 
 /** Every section in English; other languages have the same keys. */
-export const english = { frame, home, guide, parts, dimensions, choose, read };
+export const english = { frame, home, guide, parts, dimensions, choose, read, average };

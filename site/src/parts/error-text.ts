@@ -1,0 +1,22 @@
+import type { Lang } from "../layouts/languages.ts";
+import type { ShownUnit } from "./lengths.ts";
+
+/** The size of an error: tenths of a millimetre, hundredths of an inch, with the sign of one below zero. */
+export function errorText(mm: number, unit: ShownUnit, lang: Lang): string {
+  return `${errorNumber(mm, unit, lang)}\u00a0${errorUnit(unit, lang)}`;
+}
+
+/** The same without its unit, for tables whose head names it. */
+export function errorNumber(mm: number, unit: ShownUnit, lang: Lang): string {
+  const decimals = unit === "cm" ? 1 : 2;
+  const value = unit === "cm" ? mm : mm / 25.4;
+  const rounded = Number(value.toFixed(decimals));
+  return new Intl.NumberFormat(lang, { minimumFractionDigits: decimals, maximumFractionDigits: decimals })
+    .format(rounded === 0 ? 0 : rounded)
+    .replace("-", "−");
+}
+
+/** How the language writes the unit of errors. */
+export function errorUnit(unit: ShownUnit, lang: Lang): string {
+  return unit === "cm" ? "mm" : lang === "de" ? "Zoll" : "in";
+}
