@@ -80,7 +80,7 @@ export function weighSizes(
 const LEAST_SD = 1;
 
 /** Probability of an answer, at a signed misfit in mm (above 0 where the body is too long for the part). */
-export function chanceOf({ side, doubtMm }: Sight, misfitMm: number): number {
+function chanceOf({ side, doubtMm }: Sight, misfitMm: number): number {
   const honest = honestChance(side, misfitMm, doubtMm);
   return (1 - SLIP) * Math.max(0, honest) + SLIP / 3;
 }

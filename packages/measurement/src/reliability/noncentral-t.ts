@@ -9,7 +9,7 @@ const MOST_STEPS = 60;
  * P(T ≤ t) of the noncentral t distribution: the mean of Φ(t u − δ) over u = √(χ²/ν), by Gauss–Legendre panels
  * that are split where Φ turns.
  */
-export function noncentralTCdf(t: number, degreesOfFreedom: number, noncentrality: number): number {
+function noncentralTCdf(t: number, degreesOfFreedom: number, noncentrality: number): number {
   const v = degreesOfFreedom;
   const height = Math.log(2) + (v / 2) * Math.log(v / 2) - logGamma(v / 2);
   const density = (u: number): number =>

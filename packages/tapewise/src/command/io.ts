@@ -43,7 +43,7 @@ export async function printJson(to: Writable, value: unknown): Promise<void> {
  * Writes, and waits while the reader does not keep up, so that nothing piles up in memory. Resolves to
  * whether the reader is still there.
  */
-export async function write(to: Writable, text: string): Promise<boolean> {
+async function write(to: Writable, text: string): Promise<boolean> {
   if (to.destroyed || to.writableEnded) return false;
   if (to.write(text)) return true;
   const settled = new AbortController();
