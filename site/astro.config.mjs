@@ -6,6 +6,9 @@ import starlightTypeDoc, { typeDocSidebarGroup } from "starlight-typedoc";
 /** The path that the site is served under: a folder of a host, or its root. */
 const base = process.env.SITE_BASE ?? "/";
 
+/** Where the site will be found, such as `https://example.org`; only then pages can name each other in full. */
+const origin = process.env.SITE_ORIGIN;
+
 /** Every entry point of the packages, in the order of the reference. */
 const entryPoints = [
   "tapewise/src/index.ts",
@@ -38,6 +41,7 @@ const conditions = ["@tapewise/source"];
 
 export default defineConfig({
   base,
+  ...(origin === undefined ? {} : { site: origin }),
   trailingSlash: "always",
   build: { format: "directory", inlineStylesheets: "never" },
   devToolbar: { enabled: false },

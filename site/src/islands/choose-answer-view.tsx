@@ -56,7 +56,7 @@ export function ChooseAnswerView(props: AnswerProps): JSX.Element {
                   <tr key={index}>
                     <th scope="row">{recommendation.chart}</th>
                     <td>{recommendation.pick}</td>
-                    <td class="number">{percentText(recommendation.probability, voice.lang)}</td>
+                    <td class="number">{percentText(recommendation.probability)}</td>
                     <td>{words.verdicts[recommendation.verdict]}</td>
                   </tr>
                 ))}
@@ -188,7 +188,7 @@ export function Headline({ ranked, words, voice }: HeadlineProps): JSX.Element {
   const { recommendation } = ranked;
   const { chart, pick, verdict, probability, belt } = recommendation;
   const litres = recommendation.sizes.find(({ size }) => size === pick)?.capacityLitres;
-  const chance = percentText(probability, voice.lang);
+  const chance = percentText(probability);
   return (
     <>
       <p class="headline-pack">{chart}</p>
@@ -197,9 +197,7 @@ export function Headline({ ranked, words, voice }: HeadlineProps): JSX.Element {
         <strong class={`verdict ${verdict}`}>{words.verdicts[verdict]}</strong>
         <span>{fill(words.chance, { chance })}</span>
         {belt === undefined ? null : (
-          <span>
-            {fill(words.belt, { belt: belt.pick, chance: percentText(belt.probability, voice.lang) })}
-          </span>
+          <span>{fill(words.belt, { belt: belt.pick, chance: percentText(belt.probability) })}</span>
         )}
         {litres === undefined ? null : (
           <span>{fill(words.holds, { litres: new Intl.NumberFormat(voice.lang).format(litres) })}</span>
@@ -210,7 +208,8 @@ export function Headline({ ranked, words, voice }: HeadlineProps): JSX.Element {
   );
 }
 
-function takeWords(verdict: fit.Verdict, words: Words["choose"]): string {
+/** The words that go with a verdict. */
+export function takeWords(verdict: fit.Verdict, words: Words["choose"]): string {
   if (verdict === "fits" || verdict === "two-sizes-fit") return words.take;
   return verdict === "measure-again" ? words.ahead : words.nearest;
 }
@@ -301,7 +300,7 @@ export function Rulers(props: AnswerProps & { readonly isCard?: boolean }): JSX.
               toMm: range.interval.to,
               inferred: range.basis === "nominal",
               picked: size.name === pick,
-              ...(part === undefined ? {} : { value: percentText(part.probability, lang) }),
+              ...(part === undefined ? {} : { value: percentText(part.probability) }),
             },
           ];
         });

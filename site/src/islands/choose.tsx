@@ -7,6 +7,7 @@ import { ChoiceField } from "../parts/choice-field.tsx";
 import { LengthField } from "../parts/length-field.tsx";
 import { LinkProblems } from "../parts/link-problems.tsx";
 import { LinkRow } from "../parts/link-row.tsx";
+import { percentText } from "../parts/percent.ts";
 import { type Problem, ProblemLine } from "../parts/problem.tsx";
 import { sayIssue, type Voice } from "../parts/say.ts";
 import { UnitSwitch } from "../parts/unit-switch.tsx";
@@ -27,7 +28,7 @@ import {
   readDimensions,
 } from "../work/choose-state.ts";
 import { writeFragment } from "../work/fragment.ts";
-import { ChooseAnswerView } from "./choose-answer-view.tsx";
+import { ChooseAnswerView, takeWords } from "./choose-answer-view.tsx";
 import { ChooseCard } from "./choose-card.tsx";
 
 /** A chart of the shelf. */
@@ -128,6 +129,7 @@ export function Choose(props: ChooseProps): JSX.Element {
     ),
     [printed, words, parts, dimensions, lang, messages],
   );
+  const best = answer.packs[0]?.recommendation;
   const isExample = state === start;
   const shown = readDimensions.filter((dimension) => state.readings[dimension].length > 0);
   const hidden = readDimensions.filter((dimension) => state.readings[dimension].length === 0);
@@ -357,6 +359,21 @@ export function Choose(props: ChooseProps): JSX.Element {
             <p class="hint">{words.shareHint}</p>
             <LinkRow words={parts} tooLong={tooLong} fragment={() => writeFragment(state, keys)} />
           </section>
+          {best === undefined ? null : (
+            <div class="strip">
+              <span>
+                <strong>{fill(takeWords(best.verdict, words), { size: best.pick })}</strong>{" "}
+                {fill(words.chance, { chance: percentText(best.probability) })}
+              </span>
+              <button
+                type="button"
+                class="small"
+                onClick={() => document.getElementById("answer-title")?.focus()}
+              >
+                {words.seeWhy}
+              </button>
+            </div>
+          )}
         </form>
 
         <section
@@ -364,7 +381,7 @@ export function Choose(props: ChooseProps): JSX.Element {
           aria-busy={isBusy}
           class={answer.packs.length > 0 ? "answer screen-only" : "answer"}
         >
-          <h2 id="answer-title" class="unseen">
+          <h2 id="answer-title" class="unseen" tabIndex={-1}>
             {words.answerTitle}
           </h2>
           {failure === undefined ? null : (

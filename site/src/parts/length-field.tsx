@@ -67,7 +67,7 @@ export function LengthField(props: LengthFieldProps): JSX.Element {
 }
 
 /** Lengths of a pasted text: one a line, or parted by semicolons or tabs. A comma may be a decimal mark. */
-export function splitLengths(text: string): readonly string[] {
+function splitLengths(text: string): readonly string[] {
   return text
     .slice(0, 2000)
     .split(/[\r\n;\t]+/)

@@ -3,7 +3,7 @@ import type { Lang } from "../layouts/languages.ts";
 import { fill } from "../words/fill.ts";
 import type { Words } from "../words/index.ts";
 import { lengthNumber, lengthText, type ShownUnit, unitText } from "./lengths.ts";
-import { rulerScale, type Scale } from "./ruler-scale.ts";
+import { rulerScale, type Scale, type Tick } from "./ruler-scale.ts";
 
 /** One interval on the ruler; an end that is not there is infinite. */
 export interface RulerRow {
@@ -199,15 +199,18 @@ function Axis({ scale }: { readonly scale: Scale }): JSX.Element {
           y2={size === "long" ? 14 : size === "middle" ? 10 : 7}
         />
       ))}
-      {scale.ticks.map(({ mm, label }) =>
-        label === undefined || scale.at(mm) < 0.025 || scale.at(mm) > 0.975 ? null : (
-          <text key={mm} class="ruler-number" x={x(scale, mm)} y="28">
-            {label}
-          </text>
-        ),
-      )}
+      {numbersOf(scale).map(({ mm, label }, index) => (
+        <text key={mm} class={index % 2 === 0 ? "ruler-number" : "ruler-number odd"} x={x(scale, mm)} y="28">
+          {label}
+        </text>
+      ))}
     </svg>
   );
+}
+
+/** The numbered ticks, but for those that an end would cut off. */
+function numbersOf({ ticks, at }: Scale): readonly Tick[] {
+  return ticks.filter(({ mm, label }) => label !== undefined && at(mm) >= 0.025 && at(mm) <= 0.975);
 }
 
 function RulerTable(props: RulerProps): JSX.Element {

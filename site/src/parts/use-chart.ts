@@ -3,7 +3,7 @@ import type { ChartAnswer, ChartQuestion } from "../work/chart-answer.ts";
 import { useWorker } from "./use-worker.ts";
 
 /** What an empty text comes to. */
-export const noChart: ChartAnswer = {
+const noChart: ChartAnswer = {
   text: "",
   chart: undefined,
   sizes: 0,

@@ -77,6 +77,7 @@ export const choose: Same<"choose"> = {
     "outside-the-range": "außerhalb der Tabelle",
     "measure-again": "noch einmal messen",
   },
+  seeWhy: "Warum",
   compareTitle: "Die Rucksäcke, der beste zuerst",
   pack: "Rucksack",
   verdict: "Ergebnis",

@@ -75,6 +75,7 @@ export const choose = {
     "outside-the-range": "outside the chart",
     "measure-again": "measure again",
   },
+  seeWhy: "See why",
   compareTitle: "The packs, best first",
   pack: "Pack",
   verdict: "Verdict",
