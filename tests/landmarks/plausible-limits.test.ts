@@ -1,4 +1,13 @@
-import { type AgeGroup, type DimensionId, dimensionIds, plausibleLimits } from "@tapewise/landmarks";
+import {
+  type AgeGroup,
+  childLowerPercent,
+  type DimensionId,
+  dimensionIds,
+  limitRules,
+  plausibleLimits,
+  surveyFigures,
+  wideningRules,
+} from "@tapewise/landmarks";
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { describe, expect, test } from "vitest";
 
@@ -14,6 +23,18 @@ describe("plausibleLimits", () => {
     ["hip-belt-girth", 510, 1910], // waist 0.85 * 611 = 519.35; waist 1.4 * 1358 = 1901.2
   ])("%s of adults: %i to %i mm", (id, from, to) => {
     expect(plausibleLimits(id, "adult")).toEqual({ from, to, fromClosed: true, toClosed: true });
+  });
+
+  test.each(dimensionIds)("%s: the limits are those that survey and rules come to", (id) => {
+    const rule = limitRules[id];
+    const { lowerPercent, upperPercent } = wideningRules[rule.rule];
+    const rows = surveyFigures.filter((row) => rule.from.includes(row.dimension));
+    const below = (mm: number, percent: number) => Math.floor((mm * percent) / 1000) * 10;
+    const from = below(Math.min(...rows.map((row) => row.minMm)), lowerPercent);
+    const to = Math.ceil((Math.max(...rows.map((row) => row.maxMm)) * upperPercent) / 1000) * 10;
+    const closed = { fromClosed: true, toClosed: true };
+    expect(plausibleLimits(id, "adult")).toEqual({ from, to, ...closed });
+    expect(plausibleLimits(id, "child")).toEqual({ from: below(from, childLowerPercent), to, ...closed });
   });
 
   test("children may be smaller, and as large as adults", () => {

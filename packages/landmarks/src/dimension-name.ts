@@ -1,10 +1,10 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import type { DimensionId } from "./dimension-id.ts";
-import { dimensionNames } from "./names/data.ts";
+import { spokenNames } from "./names/spoken-names.ts";
 
 /**
- * What a dimension is called in a sentence. It needs the names only, so that a program that shows no
- * guide does not carry one.
+ * What a dimension is called in a sentence. It needs these names only, so that a program that shows no
+ * guide carries none.
  *
  * @throws {@link InvalidArgumentError} when the id is unknown.
  *
@@ -15,7 +15,6 @@ import { dimensionNames } from "./names/data.ts";
  * ```
  */
 export function dimensionName(id: DimensionId): string {
-  const names = dimensionNames.find((entry) => entry.id === id);
-  if (names === undefined) throw new InvalidArgumentError("id", id, "one of the dimension ids");
-  return names.name;
+  if (!Object.hasOwn(spokenNames, id)) throw new InvalidArgumentError("id", id, "one of the dimension ids");
+  return spokenNames[id];
 }

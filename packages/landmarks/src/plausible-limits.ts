@@ -1,8 +1,7 @@
 import type { Interval } from "@tapewise/intervals";
 import { InvalidArgumentError } from "@tapewise/outcome";
 import type { DimensionId } from "./dimension-id.ts";
-import { surveyFigures } from "./survey/data.ts";
-import { childLowerPercent, limitRules, wideningRules } from "./survey/limit-rules.ts";
+import { limitsMm } from "./survey/limits-data.ts";
 
 /** Whose limits: those of grown people, or those that also let children through. */
 export type AgeGroup = "adult" | "child";
@@ -11,7 +10,7 @@ export type AgeGroup = "adult" | "child";
  * Between which lengths, in millimetres, a reading of a dimension is plausible. A reading outside is a
  * reason to ask (a slip, a wrong unit, or an unusual body), never to refuse or to alter it.
  *
- * The smallest and the largest reading of the survey are widened by {@link wideningRules} and rounded
+ * The smallest and the largest reading of the survey are widened by `wideningRules` and rounded
  * outwards to whole centimetres; `limitRules[dimension].basis` says on what they rest. For a child only
  * the lower limit falls, to 70 % of an adult's (assumption), since older children reach adult sizes.
  *
@@ -25,26 +24,12 @@ export type AgeGroup = "adult" | "child";
  * ```
  */
 export function plausibleLimits(dimension: DimensionId, group: AgeGroup): Interval {
-  if (!Object.hasOwn(limitRules, dimension)) {
+  if (!Object.hasOwn(limitsMm, dimension)) {
     throw new InvalidArgumentError("dimension", dimension, "one of the dimension ids");
   }
   if (group !== "adult" && group !== "child") {
     throw new InvalidArgumentError("group", group, '"adult" or "child"');
   }
-  const limitRule = limitRules[dimension];
-  const { lowerPercent, upperPercent } = wideningRules[limitRule.rule];
-  const rows = surveyFigures.filter((row) => limitRule.from.includes(row.dimension));
-  const smallest = Math.min(...rows.map((row) => row.minMm));
-  const largest = Math.max(...rows.map((row) => row.maxMm));
-  const adultFrom = centimetreBelow(smallest, lowerPercent);
-  return {
-    from: group === "adult" ? adultFrom : centimetreBelow(adultFrom, childLowerPercent),
-    to: Math.ceil((largest * upperPercent) / 1000) * 10,
-    fromClosed: true,
-    toClosed: true,
-  };
-}
-
-function centimetreBelow(mm: number, percent: number): number {
-  return Math.floor((mm * percent) / 1000) * 10;
+  const [child, adult, to] = limitsMm[dimension];
+  return { from: group === "adult" ? adult : child, to, fromClosed: true, toClosed: true };
 }

@@ -1,4 +1,5 @@
 import type { DimensionNames } from "../dimension-entry.ts";
+import { spokenNames } from "./spoken-names.ts";
 
 /**
  * What each dimension is called: common practice, no source. No two dimensions share a synonym, and
@@ -7,7 +8,7 @@ import type { DimensionNames } from "../dimension-entry.ts";
 export const dimensionNames: readonly DimensionNames[] = [
   {
     id: "torso-length",
-    name: "torso length",
+    name: spokenNames["torso-length"],
     synonyms: [
       "torso",
       "torso size",
@@ -28,7 +29,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "hip-belt-girth",
-    name: "hip-belt girth",
+    name: spokenNames["hip-belt-girth"],
     synonyms: [
       "hip belt",
       "hip belt size",
@@ -47,7 +48,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "hip-girth",
-    name: "hip girth",
+    name: spokenNames["hip-girth"],
     synonyms: [
       "hip (widest)",
       "hips (widest)",
@@ -67,7 +68,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "waist-girth",
-    name: "waist girth",
+    name: spokenNames["waist-girth"],
     synonyms: [
       "waist",
       "waist size",
@@ -82,7 +83,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "chest-girth",
-    name: "chest girth",
+    name: spokenNames["chest-girth"],
     synonyms: [
       "chest",
       "chest size",
@@ -101,7 +102,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "underbust-girth",
-    name: "underbust girth",
+    name: spokenNames["underbust-girth"],
     synonyms: [
       "underbust",
       "underbust circumference",
@@ -115,12 +116,12 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "stature",
-    name: "stature",
+    name: spokenNames["stature"],
     synonyms: ["height", "body height", "standing height", "person height", "user height", "your height"],
   },
   {
     id: "shoulder-breadth",
-    name: "shoulder breadth",
+    name: spokenNames["shoulder-breadth"],
     synonyms: [
       "biacromial breadth",
       "biacromial width",
@@ -132,7 +133,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "bideltoid-breadth",
-    name: "bideltoid breadth",
+    name: spokenNames["bideltoid-breadth"],
     synonyms: [
       "bideltoid",
       "bideltoid width",
@@ -144,7 +145,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "shoulder-length",
-    name: "shoulder length",
+    name: spokenNames["shoulder-length"],
     synonyms: [
       "shoulder seam",
       "shoulder seam length",
@@ -155,7 +156,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "back-waist-length",
-    name: "back waist length",
+    name: spokenNames["back-waist-length"],
     synonyms: [
       "back waist",
       "waist back length",
@@ -171,7 +172,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "cervicale-height",
-    name: "cervicale height",
+    name: spokenNames["cervicale-height"],
     synonyms: [
       "C7 height",
       "height of C7",
@@ -183,7 +184,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "iliac-crest-height",
-    name: "iliac-crest height",
+    name: spokenNames["iliac-crest-height"],
     synonyms: [
       "crest height",
       "iliocristale height",
@@ -194,7 +195,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "neck-base-girth",
-    name: "neck-base girth",
+    name: spokenNames["neck-base-girth"],
     synonyms: [
       "neck base",
       "base of neck",
@@ -205,7 +206,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "interscye-breadth",
-    name: "interscye breadth",
+    name: spokenNames["interscye-breadth"],
     synonyms: [
       "interscye",
       "interscye distance",
@@ -217,7 +218,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "suprasternale-height",
-    name: "suprasternale height",
+    name: spokenNames["suprasternale-height"],
     synonyms: [
       "suprasternal height",
       "suprasternal notch height",
