@@ -1,5 +1,6 @@
-// What `npm test` runs: every stage in turn, stopping at the first that fails. The last line on
-// standard output is always `N passed, N failed`, whatever happened.
+// What `npm test` runs: every stage in turn, stopping at the first that fails. With `--site` the site is
+// built and driven with a real browser too (`npm run test:all`). The last line on standard output is always
+// `N passed, N failed`, whatever happened.
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -15,6 +16,7 @@ const stages = [
   { name: "unused code and dependencies", script: "unused" },
   { name: "build", script: "build" },
 ];
+const withSite = process.argv.includes("--site");
 
 /**
  * Runs one of the scripts of package.json.
@@ -76,17 +78,42 @@ function main() {
   }
   const folder = mkdtempSync(join(tmpdir(), "tapewise-test-"));
   try {
-    const report = join(folder, "report.json");
-    const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
-    const clean = stage("tests", () => run("test:unit", reporters));
-    const { passed, failed } = countTests(
-      existsSync(report) ? JSON.parse(readFileSync(report, "utf8")) : undefined,
-    );
-    // A run that fails without a failing test (an error outside of tests) still failed.
-    return finish(passed, clean ? failed : Math.max(failed, 1));
+    const results = [runTests("tests", "test:unit", join(folder, "unit.json"))];
+    if (withSite) {
+      const checked = stage("types of the site", () => run("check:site"));
+      results.push(
+        checked ? runTests("site", "test:site", join(folder, "site.json")) : { passed: 0, failed: 1 },
+      );
+    }
+    return finish(sum(results, "passed"), sum(results, "failed"));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+/**
+ * Runs a script that passes its arguments to the test runner, and counts from the runner's own report.
+ *
+ * @param {string} name
+ * @param {string} script
+ * @param {string} report where the report is to be written
+ */
+function runTests(name, script, report) {
+  const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${report}`];
+  const clean = stage(name, () => run(script, reporters));
+  const { passed, failed } = countTests(
+    existsSync(report) ? JSON.parse(readFileSync(report, "utf8")) : undefined,
+  );
+  // A run that fails without a failing test (an error outside of tests) still failed.
+  return { passed, failed: clean ? failed : Math.max(failed, 1) };
+}
+
+/**
+ * @param {{ passed: number, failed: number }[]} results
+ * @param {"passed" | "failed"} key
+ */
+function sum(results, key) {
+  return results.reduce((total, result) => total + result[key], 0);
 }
 
 main();
