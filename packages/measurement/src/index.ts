@@ -5,6 +5,19 @@ export type { ErrorDefaults, HandError, ToolError } from "./error-defaults.ts";
 export type { Basis, BudgetLine, BudgetSource, Coverage, Estimate, MethodBasis, Spread } from "./estimate.ts";
 export { estimateDifference } from "./estimate-difference.ts";
 export type { EstimateInput } from "./estimate-input.ts";
+export { agreementFigure } from "./figure/agreement-figure.ts";
+export { drawStudyFigure } from "./figure/draw-study-figure.ts";
+export { errorFigure } from "./figure/error-figure.ts";
+export { readingsFigure } from "./figure/readings-figure.ts";
+export type {
+  AgreementFigure,
+  ErrorFigure,
+  ReadingsFigure,
+  StudyFigure,
+  StudyFigureText,
+} from "./figure/study-figure.ts";
+export { studyFigures } from "./figure/study-figures.ts";
+export { type StudyPage, studyPage } from "./figure/study-page.ts";
 export { type GrubbsResult, grubbsCriticalValue, grubbsTest } from "./grubbs.ts";
 export { measurementIssues } from "./issues.ts";
 export type { AverageSpread, AveragingResult } from "./lesson/average-runs.ts";
@@ -22,6 +35,7 @@ export {
   simulateAveraging,
 } from "./lesson/simulate-averaging.ts";
 export { parseEstimate, safeEstimate } from "./make-estimate.ts";
+export { anticipateError } from "./planning/anticipate-error.ts";
 export { type AveragingRow, averagingTable } from "./planning/averaging-table.ts";
 export { chanceOfRightSize, type LengthBelief } from "./planning/chance-of-right-size.ts";
 export { compareNextWays, type NextWayComparison, type NextWayRow } from "./planning/compare-next-ways.ts";
@@ -113,7 +127,7 @@ export type { Precision, PrecisionFinding, SubjectPrecision } from "./reliabilit
 export { type RepeatTrend, type StudyTrend, safeRepeatTrend } from "./reliability/repeat-trend.ts";
 export { type PrecisionOptions, safePrecision } from "./reliability/safe-precision.ts";
 export type { DetectableChange, StudyReport, StudySize } from "./reliability/study-report.ts";
-export { summariseStudy } from "./reliability/summarise-study.ts";
+export { type StudyReportOptions, summariseStudy } from "./reliability/summarise-study.ts";
 export { safeTechnicalError, type TechnicalErrorOptions } from "./reliability/technical-error.ts";
 export type { TechnicalError, Tem, TemIntervalMethod } from "./reliability/tem.ts";
 export {
@@ -137,6 +151,9 @@ export type {
   StudyReading,
 } from "./study/study.ts";
 export type { StudyLayout, StudyOptions } from "./study/study-options.ts";
+export { adviseStudy } from "./telling/advise-study.ts";
+export { tellStudy } from "./telling/tell-study.ts";
+export type { StudyAdvice, ToldSection, ToldTable, ToldUnit } from "./telling/told.ts";
 export type { InputCorrelation } from "./uncertainty/correlations.ts";
 export { describeInput, type InputMoments } from "./uncertainty/describe-input.ts";
 export { differenceOfHeights } from "./uncertainty/difference-of-heights.ts";

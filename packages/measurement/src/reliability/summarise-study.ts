@@ -1,5 +1,6 @@
 import { type Issue, type Outcome, relocateIssue } from "@tapewise/outcome";
 import type { Study } from "../study/study.ts";
+import type { BlandAltmanOptions } from "./bland-altman.ts";
 import { type MeasurerAgreement, safeMeasurerAgreement } from "./bland-altman-of-study.ts";
 import { safeCompareAllowance } from "./compare-allowance.ts";
 import { observerAllowances } from "./data.ts";
@@ -13,12 +14,20 @@ import type { DetectableChange, StudyReport } from "./study-report.ts";
 import { safeTechnicalError } from "./technical-error.ts";
 import type { TechnicalError } from "./tem.ts";
 
+/** How sure, and by which conventions measurers are compared. */
+export interface StudyReportOptions {
+  /** Probability of all intervals; 0.95 where it is left out. */
+  readonly confidence?: number;
+  /** The conventions of the limits of agreement. */
+  readonly limits?: Omit<BlandAltmanOptions, "confidence">;
+}
+
 /**
  * All that a study tells, in one object: technical errors, precision after ISO 5725-2 with its screening, correlation,
  * agreement of every two measurers, the smallest detectable change, the trend over repeats, digit preference and the
  * comparison with a published limit. A part that the study cannot tell is absent, and `issues` says why.
  *
- * @throws {@link InvalidArgumentError} when the confidence is not above 0 and below 1.
+ * @throws {@link InvalidArgumentError} when the confidence is not above 0 and below 1, or a convention is out of range.
  *
  * @example
  * ```ts
@@ -31,7 +40,7 @@ import type { TechnicalError } from "./tem.ts";
  * // => ["technicalError: tem-inter-unknown", "precision: precision-unknown", "digits: digits-few"]
  * ```
  */
-export function summariseStudy(study: Study, options: { readonly confidence?: number } = {}): StudyReport {
+export function summariseStudy(study: Study, options: StudyReportOptions = {}): StudyReport {
   const confidence = options.confidence ?? 0.95;
   requireConfidence("confidence", confidence);
   const issues: Issue[] = [];
@@ -44,7 +53,7 @@ export function summariseStudy(study: Study, options: { readonly confidence?: nu
   const correlation = take("correlation", safeComponentIcc(study, { confidence }));
   const agreement = study.measurers.flatMap((first, index): readonly MeasurerAgreement[] =>
     study.measurers.slice(index + 1).flatMap((second) => {
-      const outcome = safeMeasurerAgreement(study, { first, second, confidence });
+      const outcome = safeMeasurerAgreement(study, { ...options.limits, first, second, confidence });
       const value = take("agreement", outcome, [first, second]);
       return value === undefined ? [] : [value];
     }),

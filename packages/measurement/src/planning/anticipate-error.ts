@@ -1,0 +1,51 @@
+import { dimensionKind } from "@tapewise/landmarks";
+import type { Anticipation } from "../anticipate.ts";
+import { assumeConditions } from "../conditions.ts";
+import { errorDefaults } from "../data.ts";
+import { budgetFor } from "../error-budget.ts";
+import { methodFromDefaults } from "../method-error.ts";
+import { requireLength, requireStep } from "../require-argument.ts";
+import { requireDefaults } from "../require-defaults.ts";
+import { combineUncertainties } from "../welch-satterthwaite.ts";
+import type { ReadingError, ReadingErrorDegrees } from "./reading-error.ts";
+
+/**
+ * How somebody's readings will err by the table of defaults, before any is taken: the part of a reading that averaging
+ * shrinks and the part that stays, rounding in both, with the degrees of freedom that the table is worth. To plan with.
+ *
+ * @throws {@link InvalidArgumentError} as `anticipateUncertainty` does.
+ *
+ * @example
+ * ```ts
+ * import { anticipateError, planReadings } from "@tapewise/measurement";
+ * const error = anticipateError({
+ *   dimension: "torso-length", lengthMm: 430, stepMm: 1, conditions: { tool: "tape", measuredBy: "helper" },
+ * });
+ * error.perReadingMm.toFixed(2); // => "4.01"
+ * planReadings(error, { standardMm: 4 }).isReachable; // => false
+ * ```
+ */
+export function anticipateError(
+  reading: Omit<Anticipation, "count">,
+): ReadingError & Required<ReadingErrorDegrees> {
+  const { dimension, lengthMm, stepMm, conditions } = reading;
+  requireLength("lengthMm", lengthMm);
+  requireStep("stepMm", stepMm);
+  const defaults = reading.defaults ?? errorDefaults;
+  requireDefaults(defaults);
+  const known = assumeConditions(conditions, defaults.ruleLengthMm);
+  const method = methodFromDefaults(dimensionKind(dimension), lengthMm, known, defaults);
+  const { perReadingMm, lastingMm } = budgetFor({ count: 1, stepMm }, method);
+  const lasting = method.lasting.map(({ variance, degreesOfFreedom }) => ({
+    uncertainty: Math.sqrt(variance),
+    degreesOfFreedom,
+  }));
+  const { degreesOfFreedom } =
+    lasting.length === 0 ? { degreesOfFreedom: Number.POSITIVE_INFINITY } : combineUncertainties(lasting);
+  return {
+    perReadingMm,
+    lastingMm,
+    perReadingDegreesOfFreedom: method.repeatDegreesOfFreedom,
+    lastingDegreesOfFreedom: degreesOfFreedom,
+  };
+}
