@@ -101,7 +101,8 @@ const catalogue = {
   },
   "batch-resume-ahead": {
     severity: "error",
-    message: "{received} cannot be gone on with: it holds {lines} answers, {left} more than the input has people",
+    message:
+      "{received} cannot be gone on with: it holds {lines} answers, {left} more than the input has people",
     expected: "the same people as when it was begun",
   },
   "batch-chart-name-repeated": {
@@ -163,6 +164,11 @@ const catalogue = {
     severity: "error",
     message: "{received} is being rewritten by {who}, so that it cannot be told whether the row was kept",
     expected: "the same row with the same id once more; a row that comes twice is counted once",
+  },
+  "study-picture-unknown": {
+    severity: "error",
+    message: "there is no picture of {received} to draw from this study; its measurers are {measurers}",
+    expected: "a picture that the study has figures for, of two of its measurers",
   },
   "file-not-json": {
     severity: "error",

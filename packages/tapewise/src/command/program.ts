@@ -14,6 +14,7 @@ import { addGuide } from "./verbs/guide.ts";
 import { addSchema } from "./verbs/schema.ts";
 import { addServed } from "./verbs/served.ts";
 import { addStock } from "./verbs/stock.ts";
+import { addStudy } from "./verbs/study.ts";
 
 const START_HERE = `
 Start here:
@@ -60,6 +61,7 @@ export function buildProgram(context: Context): Command {
   addServed(program, context);
   addStock(program, context);
   addCut(program, context);
+  addStudy(program, context);
   addSchema(program, context);
   return program;
 }

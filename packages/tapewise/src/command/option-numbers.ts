@@ -1,0 +1,41 @@
+import { formatIssue } from "@tapewise/outcome";
+import { safeParseLength } from "@tapewise/units";
+import { InvalidArgumentError } from "commander";
+
+/** A probability as people write it: 0.95 or 95%. */
+export function readProbability(text: string): number {
+  const [, number = "", percent] = /^(\d*\.?\d+)\s*(%?)$/.exec(text.trim()) ?? [];
+  const chance = percent === "%" ? Number(number) / 100 : Number(number);
+  if (number !== "" && chance > 0 && chance < 1) return chance;
+  throw new InvalidArgumentError("It must lie between 0 and 1, such as 0.95 or 95%.");
+}
+
+/** A multiplier of a standard deviation. */
+export function readMultiplier(text: string): number {
+  const value = Number(text);
+  if (/^\d*\.?\d+$/.test(text) && value > 0 && value <= 10) return value;
+  throw new InvalidArgumentError("It must be a number above 0, such as 1.96 or 2.");
+}
+
+/** A reader of whole numbers. */
+export function wholeNumber(least: number, most: number): (text: string) => number {
+  return (text) => {
+    const value = Number(text);
+    if (/^-?\d+$/.test(text) && value >= least && value <= most) return value;
+    throw new InvalidArgumentError(`It must be a whole number from ${least} to ${most}.`);
+  };
+}
+
+/** A length above 0 with its unit, in mm. */
+export function readLength(text: string): number {
+  const outcome = safeParseLength(text);
+  if (!outcome.ok) throw new InvalidArgumentError(outcome.issues.map(formatIssue).join("; "));
+  return outcome.value.mm;
+}
+
+/** A length that may be 0 or, where it is a direction too, below it. */
+export function readOffset(text: string): number {
+  const [, sign = "", rest = ""] = /^([+-]?)\s*(.*)$/s.exec(text.trim()) ?? [];
+  if (/^0+(?:\.0+)?(?:\s*[a-z]+)?$/i.test(rest)) return 0;
+  return (sign === "-" ? -1 : 1) * readLength(rest);
+}
