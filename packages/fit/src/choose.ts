@@ -1,10 +1,10 @@
 import { type ChartDimension, type SizeChart, speakDimension } from "@tapewise/charts";
 import { createIssue, failure, type Issue, type Outcome, success } from "@tapewise/outcome";
 import type { Choice } from "./choice.ts";
+import { choiceIssues } from "./choice-issues.ts";
 import { conclude } from "./conclude.ts";
 import type { Inquiry } from "./inquiry.ts";
 import { isDoubted } from "./is-doubted.ts";
-import { fitIssues } from "./issues.ts";
 import { judgeSizes } from "./judge-sizes.ts";
 import { chartedDimensions, judgeDimensions, setsHarnessLength } from "./judged-dimensions.ts";
 import { pickBelt } from "./pick-belt.ts";
@@ -76,7 +76,7 @@ function isAroundTheBelt(dimension: ChartDimension): boolean {
 }
 
 function withoutSizes(chart: SizeChart): Issue {
-  return createIssue(fitIssues, "chart-without-sizes", {
+  return createIssue(choiceIssues, "chart-without-sizes", {
     path: ["chart"],
     received: chart.sizes,
     facts: { chart: chart.chart },
@@ -85,7 +85,7 @@ function withoutSizes(chart: SizeChart): Issue {
 
 function notJudged(chart: SizeChart, charted: readonly ChartDimension[], { person }: Inquiry): Issue {
   const read = person.estimates.map(({ dimension }) => speakDimension(dimension));
-  return createIssue(fitIssues, "chart-not-judged", {
+  return createIssue(choiceIssues, "chart-not-judged", {
     path: ["estimates"],
     received: read.length === 0 ? undefined : read.join(", "),
     facts: { chart: chart.chart, charted: charted.map(speakDimension).join(", ") },

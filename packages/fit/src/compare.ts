@@ -9,9 +9,9 @@ import {
   success,
 } from "@tapewise/outcome";
 import { answerInquiry } from "./answer-inquiry.ts";
+import { choiceIssues } from "./choice-issues.ts";
 import type { Comparison, RankedChart } from "./comparison.ts";
 import { comparisonTexts } from "./comparison-texts.ts";
-import { fitIssues } from "./issues.ts";
 import { openInquiry } from "./open-inquiry.ts";
 import type { Person, RecommendOptions } from "./person.ts";
 import { type Entry, enter, rankEntries, whyBeforeNext } from "./rank-entries.ts";
@@ -52,7 +52,7 @@ export function compare(
 ): Outcome<Comparison> {
   const inquiry = openInquiry(person, options);
   if (charts.length === 0)
-    return failure([createIssue(fitIssues, "no-charts", { path: ["charts"], received: charts })]);
+    return failure([createIssue(choiceIssues, "no-charts", { path: ["charts"], received: charts })]);
   if (!inquiry.ok) return inquiry;
   const { questions, policy, unit } = inquiry.value;
 

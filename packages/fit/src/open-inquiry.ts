@@ -2,9 +2,9 @@ import { speakDimension } from "@tapewise/charts";
 import { createIssue, failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { checkPolicy } from "./check-policy.ts";
 import { checkUnit } from "./check-unit.ts";
+import { choiceIssues } from "./choice-issues.ts";
 import { formBeliefs } from "./form-beliefs.ts";
 import type { Inquiry } from "./inquiry.ts";
-import { fitIssues } from "./issues.ts";
 import type { Person, RecommendOptions } from "./person.ts";
 import { questionEstimates } from "./question-estimates.ts";
 
@@ -25,7 +25,11 @@ function findRepeats({ estimates }: Person): readonly Issue[] {
     if (isFirst) return [];
     const facts = { dimension: speakDimension(dimension) };
     return [
-      createIssue(fitIssues, "estimate-repeated", { path: ["estimates", index], received: dimension, facts }),
+      createIssue(choiceIssues, "estimate-repeated", {
+        path: ["estimates", index],
+        received: dimension,
+        facts,
+      }),
     ];
   });
 }

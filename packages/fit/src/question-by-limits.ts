@@ -2,7 +2,7 @@ import { speakDimension } from "@tapewise/charts";
 import { plausibleLimits } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import type { Beliefs } from "./belief.ts";
-import { fitIssues } from "./issues.ts";
+import { choiceIssues } from "./choice-issues.ts";
 
 /**
  * Estimates that lie outside what people have, children included: a wrong unit, as a rule. They are
@@ -16,7 +16,7 @@ export function questionByLimits(beliefs: Beliefs): readonly Issue[] {
     const isBelow = estimate.mm < fromMm;
     const differenceMm = isBelow ? fromMm - estimate.mm : estimate.mm - toMm;
     return [
-      createIssue(fitIssues, "estimate-implausible", {
+      createIssue(choiceIssues, "estimate-implausible", {
         path: ["readings", dimension],
         received: estimate.readings.map((reading) => reading.text).join(", "),
         facts: {

@@ -3,7 +3,7 @@ import type { Prior } from "@tapewise/measurement";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { normalUpperTail } from "@tapewise/statistics";
 import type { Beliefs } from "./belief.ts";
-import { fitIssues } from "./issues.ts";
+import { choiceIssues } from "./choice-issues.ts";
 import type { FitPolicy } from "./policy.ts";
 
 /**
@@ -22,7 +22,7 @@ export function questionByPrior(
     const score = Math.abs(difference) / Math.hypot(priorSdMm, estimate.uncertaintyMm);
     if (2 * normalUpperTail(score) >= policy.questionProbability) return [];
     return [
-      createIssue(fitIssues, "estimate-unlikely", {
+      createIssue(choiceIssues, "estimate-unlikely", {
         path: ["readings", dimension],
         received: estimate.readings.map((reading) => reading.text).join(", "),
         facts: {

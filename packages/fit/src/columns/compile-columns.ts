@@ -6,12 +6,12 @@ import type { Choice } from "../choice.ts";
 import { choose } from "../choose.ts";
 import { explainChart } from "../explain-chart.ts";
 import type { Inquiry } from "../inquiry.ts";
-import { fitIssues } from "../issues.ts";
 import { setsHarnessLength } from "../judged-dimensions.ts";
 import { lookAheadScores } from "../look-ahead.ts";
 import { rankSizes } from "../rank-sizes.ts";
 import type { SizeFit } from "../recommendation.ts";
 import { bitOf } from "./column-codes.ts";
+import { columnIssues } from "./column-issues.ts";
 import type { ColumnPlan, ColumnTables } from "./column-plan.ts";
 import { normalTable } from "./normal-table.ts";
 import { studentTable } from "./student-table.ts";
@@ -68,14 +68,14 @@ export function safeCompileColumns(chart: SizeChart, known: KnownOfPeople): Outc
 
 function refuse({ chart, belt, known, judged }: Choice, { beliefs }: Inquiry): Issue | undefined {
   const about = { path: ["chart"], received: chart.chart };
-  if (belt !== undefined) return createIssue(fitIssues, "columns-belts-apart", about);
+  if (belt !== undefined) return createIssue(columnIssues, "columns-belts-apart", about);
   const hip = known.find(({ charted }) => charted === "unstated-hip-girth");
   const isShared = known.some((one) => one !== hip && one.belief === hip?.belief);
   const isTwofold = beliefs.of("hip-belt-girth") !== undefined && beliefs.of("hip-girth") !== undefined;
   if (hip !== undefined && (isShared || isTwofold))
-    return createIssue(fitIssues, "columns-girth-unclear", about);
+    return createIssue(columnIssues, "columns-girth-unclear", about);
   const isJoint = judged.filter(({ belief }) => belief.from !== "readings").length > 1;
-  return isJoint ? createIssue(fitIssues, "columns-beliefs-joint", about) : undefined;
+  return isJoint ? createIssue(columnIssues, "columns-beliefs-joint", about) : undefined;
 }
 
 function tabulate(choice: Choice, { policy }: Inquiry, standing: readonly number[]): ColumnTables {
