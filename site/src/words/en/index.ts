@@ -1,5 +1,6 @@
 import { average } from "./average.ts";
 import { choose } from "./choose.ts";
+import { fits } from "./fits.ts";
 import { frame } from "./frame.ts";
 import { guide } from "./guide.ts";
 import { home } from "./home.ts";
@@ -7,4 +8,4 @@ import { dimensions, parts } from "./parts.ts";
 import { read } from "./read.ts";
 
 /** Every section in English; other languages have the same keys. */
-export const english = { frame, home, guide, parts, dimensions, choose, read, average };
+export const english = { frame, home, guide, parts, dimensions, choose, read, average, fits };
