@@ -50,6 +50,12 @@ export function checkManifestShape(folder: string, manifest: Manifest, version: 
   expectSame("the first of exports", entries[0]?.[0], ".");
   expectSame("the last of exports", entries.at(-1), ["./package.json", "./package.json"]);
   for (const [entry, target] of entries.slice(0, -1)) {
+    if (entry.endsWith(".schema.json")) {
+      const isFile =
+        typeof target === "string" && /^\.\/src\//.test(target) && target.endsWith(entry.slice(1));
+      if (!isFile) expectSame(`exports["${entry}"]`, target, `./src/…${entry.slice(1)}`);
+      continue;
+    }
     const source = typeof target === "string" ? "" : (target["@tapewise/source"] ?? "");
     const stem = /^\.\/src\/(.+)\.ts$/.exec(source)?.[1] ?? "index";
     expectSame(`exports["${entry}"]`, target, {

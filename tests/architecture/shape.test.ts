@@ -70,7 +70,9 @@ describe.each(packages)("$folder", ({ name, folder, manifest, files }) => {
   });
 
   test("names its files in kebab-case", () => {
-    const odd = files.filter((file) => !/^src(\/[a-z0-9]+(-[a-z0-9]+)*)+(\.d)?\.(ts|json)$/.test(file.path));
+    const odd = files.filter(
+      (file) => !/^src(\/[a-z0-9]+(-[a-z0-9]+)*)+((\.d)?\.ts|\.schema\.json|\.json)$/.test(file.path),
+    );
     expect(odd.map((file) => file.path)).toEqual([]);
   });
 
