@@ -1,14 +1,14 @@
 import { oneWayAnova } from "@tapewise/measurement";
-import { describe, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import anova from "./nist-anova.json" with { type: "json" };
 
 /**
  * NIST StRD, one-way analysis of variance. The log relative error (LRE) is the number of digits that agree,
  * −log₁₀ |ours − theirs| / |theirs|, at most 15.
  *
- * Two targets: the certified value, and what exact arithmetic makes of the same data as doubles. In the harder sets
- * values such as 1000000000000.4 are stored with an error of up to 6e-5, a thousandth of their differences: no program
- * on doubles comes closer to the certified value than that, and the second target shows that nothing more is lost.
+ * Values such as 1000000000000.4 are stored with an error of up to 6e-5, a thousandth of their differences: arithmetic on
+ * the doubles, even exact, comes no closer to the certified values than the second line of each set says. Ours goes by
+ * the decimals that were written, and so reaches the digits that are certified in every set.
  */
 type Figures = (typeof anova.sets)[number]["certified"];
 const FIGURES = ["betweenSquares", "withinSquares", "f", "rSquared", "residualSd"] as const;
@@ -38,36 +38,27 @@ function figuresOf(set: (typeof anova.sets)[number]): Record<keyof Figures, numb
   };
 }
 
-/** Digits that the rounding of the data to doubles leaves of the certified values, by set: between, within, F, R², sd. */
+/** Digits of the certified values, by set: between, within, F, R², sd; and those that exact arithmetic on doubles has. */
 const table = anova.sets.map((set) => {
   const ours = figuresOf(set);
   return {
     set,
     certified: FIGURES.map((figure) => digits(ours[figure], set.certified[figure])),
-    possible: FIGURES.map((figure) => digits(Number(set.onDoubles[figure]), set.certified[figure])),
-    onDoubles: FIGURES.map((figure) => digits(ours[figure], set.onDoubles[figure])),
+    onDoubles: FIGURES.map((figure) => digits(Number(set.onDoubles[figure]), set.certified[figure])),
   };
 });
 
-describe.each(table)("$set.name ($set.difficulty)", ({ certified, possible, onDoubles, set }) => {
-  test("has the digits that its data, rounded to doubles, can have", () => {
-    FIGURES.forEach((figure, i) => {
-      const least = Math.min(14, (possible[i] ?? 0) - 0.1);
-      expect(certified[i], `${figure} of ${set.name}`).toBeGreaterThanOrEqual(least);
-    });
-  });
-
-  test("agrees with exact arithmetic on the same doubles to 13 digits", () => {
-    FIGURES.forEach((figure, i) => {
-      expect(onDoubles[i], `${figure} of ${set.name}`).toBeGreaterThanOrEqual(13);
-    });
+test.each(table)("$set.name ($set.difficulty) has 13 certified digits and more", ({ certified, set }) => {
+  FIGURES.forEach((figure, i) => {
+    expect(certified[i], `${figure} of ${set.name}`).toBeGreaterThanOrEqual(13);
   });
 });
 
-test("sets of lower difficulty have 12 certified digits and more", () => {
-  const lower = table.filter(({ set }) => set.difficulty === "lower");
-  expect(lower.length).toBe(4);
-  for (const { certified } of lower) for (const count of certified) expect(count).toBeGreaterThanOrEqual(12);
+test("the sets are those of all three difficulties", () => {
+  const counts = ["lower", "average", "higher"].map(
+    (difficulty) => table.filter(({ set }) => set.difficulty === difficulty).length,
+  );
+  expect(counts).toEqual([4, 4, 3]);
 });
 
 test("the table of digits", () => {
@@ -75,12 +66,11 @@ test("the table of digits", () => {
     `${name.padEnd(22)}${counts.map((count) => count.toFixed(1).padStart(8)).join("")}`;
   const text = [
     `${"log relative error".padEnd(22)}${["between", "within", "F", "R2", "sd"].map((h) => h.padStart(8)).join("")}`,
-    ...table.flatMap(({ set, certified, possible, onDoubles }) => [
-      line(`${set.name}, certified`, certified),
-      line("  possible on doubles", possible),
-      line("  to exact on doubles", onDoubles),
+    ...table.flatMap(({ set, certified, onDoubles }) => [
+      line(`${set.name}, ours`, certified),
+      line("  exact on doubles", onDoubles),
     ]),
   ].join("\n");
   process.stdout.write(`${text}\n`);
-  expect(text.split("\n").length).toBe(1 + 3 * anova.sets.length);
+  expect(text.split("\n").length).toBe(1 + 2 * anova.sets.length);
 });

@@ -24,6 +24,27 @@ describe("oneWayAnova", () => {
     expect(oneWayAnova([[4, 4], [4]]).rSquared).toBeUndefined();
   });
 
+  test("loses nothing of decimals that doubles cannot hold", () => {
+    // Twice ±0.1 about 0.4 and twice ±0.1 about 0.6: within 4 · 0.01, between 4 · 0.1².
+    const base = 1_000_000_000_000;
+    const { within, between } = oneWayAnova([
+      [base + 0.3, base + 0.5],
+      [base + 0.5, base + 0.7],
+    ]);
+    expect(within.sumOfSquares).toBeCloseTo(0.04, 15);
+    expect(between.sumOfSquares).toBeCloseTo(0.04, 15);
+  });
+
+  test("takes values of any size whose squares are numbers", () => {
+    // Differences of 2e100 and 2e-200: 2 (1e100)² within the first group, nothing that shows in the second.
+    const { within } = oneWayAnova([
+      [1e100, 3e100],
+      [1e-200, 3e-200],
+    ]);
+    expect(within.sumOfSquares).toBeCloseTo(2e200, -187);
+    expect(() => oneWayAnova([[1e308, -1e308], [0]])).toThrow(InvalidArgumentError);
+  });
+
   test("refuses what is no set of groups", () => {
     expect(() => oneWayAnova([[1, 2]])).toThrow(InvalidArgumentError);
     expect(() => oneWayAnova([[1], [2]])).toThrow("a group of two values or more");

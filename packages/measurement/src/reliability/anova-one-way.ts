@@ -1,6 +1,7 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { fUpperTail } from "@tapewise/statistics";
 import { compensatedMean, compensatedSum } from "./compensated-sum.ts";
+import { decimalDifferences } from "./decimal-differences.ts";
 
 /** One line of an analysis of variance. */
 export interface AnovaLine {
@@ -27,12 +28,14 @@ export interface OneWayAnova {
 /**
  * One-way analysis of variance of groups that may differ in size.
  *
- * Sums of squares are taken about means in two passes, with compensated sums, after a common value has been
- * taken off: digits that all values share cost nothing (the difficulty of the data of S. D. Simon & J. P. Lesage,
- * 1989, Computational Statistics & Data Analysis 8, 325–332).
+ * Sums of squares are taken about means in two passes, with compensated sums, from differences to the first value that
+ * are exact for the decimals as they were written: digits that all values share cost nothing, not even what a double
+ * loses of them (the difficulty of the data of S. D. Simon & J. P. Lesage, 1989, Computational Statistics & Data
+ * Analysis 8, 325–332).
  *
  * @param groups - two or more groups of one or more values each, one group with more than one
- * @throws {@link InvalidArgumentError} when there are too few groups or values, or a value is not finite.
+ * @throws {@link InvalidArgumentError} when there are too few groups or values, or a value or the sum of squares
+ * is not finite.
  *
  * @example
  * ```ts
@@ -45,19 +48,24 @@ export interface OneWayAnova {
  */
 export function oneWayAnova(groups: readonly (readonly number[])[]): OneWayAnova {
   const count = requireGroups(groups);
-  const shift = compensatedMean(groups.flat());
-  // Exact wherever the values lie within a factor of two of the shift (P. H. Sterbenz, 1974).
-  const moved = groups.map((values) => values.map((value) => value - shift));
+  const differences = decimalDifferences(groups.flat());
+  let taken = 0;
+  const moved = groups.map(({ length }) => {
+    taken += length;
+    return differences.slice(taken - length, taken);
+  });
   const centre = compensatedMean(moved.flat());
   const own = moved.map((values) => ({ values, mean: compensatedMean(values) }));
   const between = compensatedSum(own.map(({ values, mean }) => values.length * (mean - centre) ** 2));
   const within = compensatedSum(own.flatMap(({ values, mean }) => values.map((v) => (v - mean) ** 2)));
+  const whole = between + within;
+  if (!Number.isFinite(whole))
+    throw new InvalidArgumentError("groups", groups, "values whose squares are finite");
   const betweenLine = lineOf(between, groups.length - 1);
   const withinLine = lineOf(within, count - groups.length);
   const f = betweenLine.meanSquare / withinLine.meanSquare;
-  const whole = between + within;
   return {
-    mean: shift + centre,
+    mean: (groups[0]?.[0] ?? 0) + centre,
     between: betweenLine,
     within: withinLine,
     ...(withinLine.meanSquare > 0
