@@ -4,6 +4,7 @@ export { chiSquareCdf } from "./chi-square-cdf.ts";
 export { chiSquareQuantile } from "./chi-square-quantile.ts";
 export { chiSquareUpperTail } from "./chi-square-upper-tail.ts";
 export { createRandom, type Random } from "./create-random.ts";
+export { decimalDifferences } from "./decimal-differences.ts";
 export { fCdf } from "./f-cdf.ts";
 export { fQuantile } from "./f-quantile.ts";
 export { fUpperTail } from "./f-upper-tail.ts";

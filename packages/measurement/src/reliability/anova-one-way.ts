@@ -1,7 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
-import { fUpperTail } from "@tapewise/statistics";
+import { decimalDifferences, fUpperTail } from "@tapewise/statistics";
 import { compensatedMean, compensatedSum } from "./compensated-sum.ts";
-import { decimalDifferences } from "./decimal-differences.ts";
 
 /** One line of an analysis of variance. */
 export interface AnovaLine {
