@@ -1,5 +1,5 @@
 import { type SpawnSyncOptions, spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { delimiter, dirname, join } from "node:path";
 import { root } from "../architecture/workspace.ts";
@@ -38,9 +38,10 @@ export function makeFolder(): { readonly path: string; readonly remove: () => vo
   return { path, remove: () => rmSync(path, { recursive: true, force: true }) };
 }
 
-/** Packs every package of the workspace into a folder, as it would be published. */
+/** Packs every package of the library into a folder, as it would be published. */
 export function packAll(folder: string): readonly Tarball[] {
-  const args = ["pack", "--workspaces", "--json", "--ignore-scripts", "--pack-destination", folder];
+  const folders = readdirSync(join(root, "packages")).map((name) => `./packages/${name}`);
+  const args = ["pack", ...folders, "--json", "--ignore-scripts", "--pack-destination", folder];
   const { stdout, stderr, status } = run("npm", args, { cwd: root });
   if (status !== 0) throw new Error(`npm pack failed: ${stderr}`);
   const packed: readonly { name: string; filename: string; files: readonly { path: string }[] }[] =
