@@ -170,6 +170,11 @@ const catalogue = {
     message: "there is no picture of {received} to draw from this study; its measurers are {measurers}",
     expected: "a picture that the study has figures for, of two of its measurers",
   },
+  "plan-chart-without-dimension": {
+    severity: "error",
+    message: "{received} sizes nothing by the {dimension}, so that nothing can be planned for it",
+    expected: "a chart with lengths of the {dimension}",
+  },
   "file-not-json": {
     severity: "error",
     message: "{received} is not JSON",

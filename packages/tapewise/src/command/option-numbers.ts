@@ -33,9 +33,14 @@ export function readLength(text: string): number {
   return outcome.value.mm;
 }
 
-/** A length that may be 0 or, where it is a direction too, below it. */
+/** A length of 0 or more; 0 needs no unit. */
+export function readNoLessThanZero(text: string): number {
+  return /^0+(?:[.,]0+)?(?:\s*[a-z]+)?$/i.test(text.trim()) ? 0 : readLength(text);
+}
+
+/** A length to either side: "-5 mm" is 5 mm too short. */
 export function readOffset(text: string): number {
-  const [, sign = "", rest = ""] = /^([+-]?)\s*(.*)$/s.exec(text.trim()) ?? [];
-  if (/^0+(?:\.0+)?(?:\s*[a-z]+)?$/i.test(rest)) return 0;
-  return (sign === "-" ? -1 : 1) * readLength(rest);
+  const [, sign, rest = ""] = /^([+-]?)(.*)$/s.exec(text.trim()) ?? [];
+  const mm = readNoLessThanZero(rest);
+  return sign === "-" && mm !== 0 ? -mm : mm;
 }

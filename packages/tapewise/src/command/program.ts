@@ -6,11 +6,14 @@ import { pageWidth } from "./io.ts";
 import { cleanLines } from "./text/clean.ts";
 import { PAGE_WIDTH } from "./text/wrap.ts";
 import { addAudit } from "./verbs/audit.ts";
+import { addAverage } from "./verbs/average.ts";
 import { addBatch } from "./verbs/batch.ts";
 import { addChoose } from "./verbs/choose.ts";
 import { addCut } from "./verbs/cut.ts";
 import { addDemo } from "./verbs/demo.ts";
 import { addGuide } from "./verbs/guide.ts";
+import { addPlan } from "./verbs/plan.ts";
+import { addPlanStudy } from "./verbs/plan-study.ts";
 import { addSchema } from "./verbs/schema.ts";
 import { addServed } from "./verbs/served.ts";
 import { addStock } from "./verbs/stock.ts";
@@ -62,6 +65,9 @@ export function buildProgram(context: Context): Command {
   addStock(program, context);
   addCut(program, context);
   addStudy(program, context);
+  addPlan(program, context);
+  addPlanStudy(program, context);
+  addAverage(program, context);
   addSchema(program, context);
   return program;
 }
