@@ -140,7 +140,7 @@ function requireColumns(
 ): void {
   const dimensions = plan.dimensions.length;
   const sizes = plan.sizes.length;
-  const require = (name: string, column: { readonly length: number } | undefined, length: number) => {
+  const requireLength = (name: string, column: { readonly length: number } | undefined, length: number) => {
     if (column !== undefined && column.length !== length) {
       throw new InvalidArgumentError(`${name}.length`, column.length, `${length}`);
     }
@@ -155,13 +155,13 @@ function requireColumns(
       `a multiple of ${people.meansMm.length}`,
     );
   }
-  require("sdsMm", people.sdsMm, count * dimensions);
-  require("degreesOfFreedom", people.degreesOfFreedom, count * dimensions);
-  require("hasBuild", people.hasBuild, count);
-  require("isQuestioned", people.isQuestioned, count);
+  requireLength("sdsMm", people.sdsMm, count * dimensions);
+  requireLength("degreesOfFreedom", people.degreesOfFreedom, count * dimensions);
+  requireLength("hasBuild", people.hasBuild, count);
+  requireLength("isQuestioned", people.isQuestioned, count);
   for (const name of ["pick", "verdict", "probability", "reasons", "isClose"] as const) {
-    require(name, out[name], count);
+    requireLength(name, out[name], count);
   }
-  require("sizeProbabilities", out.sizeProbabilities, count * sizes);
-  require("sizeMisfitsMm", out.sizeMisfitsMm, count * sizes);
+  requireLength("sizeProbabilities", out.sizeProbabilities, count * sizes);
+  requireLength("sizeMisfitsMm", out.sizeMisfitsMm, count * sizes);
 }

@@ -40,8 +40,3 @@ export const columnReasons: readonly ReasonCode[] = [
   "cut-differs",
   "prior-used",
 ];
-
-/** The bit of a reason. */
-export function bitOf(code: ReasonCode): number {
-  return 1 << columnReasons.indexOf(code);
-}

@@ -56,7 +56,22 @@ export interface RowScratch {
   isHeld: boolean;
 }
 
-/** The most looks at one dimension that are weighed: further readings, and those of a helper. */
+/**
+ * A row for people of a plan, to be filled in and chosen for one after the other. Nothing is known in it yet: every
+ * length is 0 mm, known exactly.
+ *
+ * @param looksPerDimension - how many looks at one dimension are weighed, as `spreadsAfterLooks` gives them
+ *
+ * @example
+ * ```ts
+ * import { parseChart } from "@tapewise/charts";
+ * import { createRow, safeCompileColumns } from "@tapewise/fit";
+ * const chart = parseChart("size,torso-length (cm)\nS,38-43\nM,42-48\n", { chart: "Demo" });
+ * const plan = safeCompileColumns(chart, { read: ["torso-length"] });
+ * const row = plan.ok ? createRow(plan.value, 4) : undefined;
+ * [row?.means.length, row?.looks.length, row?.probabilities.length]; // => [1, 4, 2]
+ * ```
+ */
 export function createRow(plan: ColumnPlan, looksPerDimension: number): ColumnRow {
   const { sizes, dimensions, tables } = plan;
   const ends = () => new Float64Array(tables.ends.length);

@@ -10,12 +10,13 @@ import { setsHarnessLength } from "../judged-dimensions.ts";
 import { lookAheadScores } from "../look-ahead.ts";
 import { rankSizes } from "../rank-sizes.ts";
 import type { SizeFit } from "../recommendation.ts";
-import { bitOf } from "./column-codes.ts";
 import { columnIssues } from "./column-issues.ts";
 import type { ColumnPlan, ColumnTables } from "./column-plan.ts";
+import type { KnownOfPeople } from "./known-of-people.ts";
 import { normalTable } from "./normal-table.ts";
+import { bitOf } from "./reason-bits.ts";
 import { studentTable } from "./student-table.ts";
-import { type KnownOfPeople, typicalInquiry } from "./typical-inquiry.ts";
+import { typicalInquiry } from "./typical-inquiry.ts";
 
 /**
  * Makes a chart ready for columns of people: what `recommend` works out for one person at a time, without

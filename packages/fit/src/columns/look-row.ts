@@ -1,8 +1,6 @@
+import { CLOSE } from "./close-call.ts";
 import type { ColumnRow } from "./column-row.ts";
 import { FARTHEST, normalBelow } from "./normal-table.ts";
-
-/** Chances and gains that differ by less may turn where they are worked out another way. */
-const CLOSE = 1e-13;
 
 /**
  * Whether a look at the body is worth taking before this pick is final: the preposterior analysis of `recommend`

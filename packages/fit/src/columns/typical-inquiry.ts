@@ -1,21 +1,10 @@
-import type { Cut } from "@tapewise/charts";
 import type { DimensionId } from "@tapewise/landmarks";
 import type { Estimate } from "@tapewise/measurement";
 import { millimetres } from "@tapewise/units";
 import type { Belief } from "../belief.ts";
 import type { Inquiry } from "../inquiry.ts";
 import type { FitPolicy } from "../policy.ts";
-
-/** What is known of all people of some columns: of whom, not how much. */
-export interface KnownOfPeople {
-  /** The dimensions that were read. */
-  readonly read: readonly DimensionId[];
-  /** The dimensions that a prior speaks of; none where there is no prior. */
-  readonly prior?: readonly DimensionId[];
-  /** The cut that suits these bodies, where it is known. */
-  readonly cut?: Cut;
-  readonly policy?: FitPolicy;
-}
+import type { KnownOfPeople } from "./known-of-people.ts";
 
 /** An inquiry for anybody of whom the same is known: its figures mean nothing. */
 export function typicalInquiry({ read, prior, cut }: KnownOfPeople, policy: FitPolicy): Inquiry {
