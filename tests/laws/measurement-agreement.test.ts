@@ -67,6 +67,8 @@ const gappy = fc
   );
 
 const near = (actual: number, expected: number, scale: number): void => {
+  // Two ends that are nowhere are the same.
+  if (actual === expected) return;
   expect(Math.abs(actual - expected), `${actual} against ${expected}`).toBeLessThanOrEqual(scale);
 };
 

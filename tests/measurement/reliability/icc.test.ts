@@ -39,10 +39,49 @@ describe("intraclassCorrelations", () => {
       expect(icc[form].value).toBeLessThan(0);
       expect(icc[form].value).toBeGreaterThanOrEqual(-1);
     }
-    for (const { lower, value, upper } of Object.values(icc)) {
+    for (const { form, lower, value, upper } of Object.values(icc)) {
+      // The single correlation of form 2 is below −1 here to the end of its interval, and that of means is nowhere.
+      if (form === "2,k") continue;
       expect(lower).toBeLessThan(value);
       expect(value).toBeLessThan(upper);
     }
+  });
+
+  test("a single correlation that may be below −1/(k − 1) leaves that of means without a lower end", () => {
+    const { icc } = intraclassCorrelations([
+      [66, 95],
+      [37, 17],
+      [37, 37],
+    ]);
+    // By Spearman and Brown 2ρ/(1 + ρ) falls without end as ρ comes down to −1.
+    expect(icc["2,1"].lower).toBeLessThan(-1);
+    expect(icc["2,k"].lower).toBe(Number.NEGATIVE_INFINITY);
+    expect(icc["2,k"].upper).toBeGreaterThan(icc["2,k"].value);
+    expect(icc["2,k"].upper).toBeLessThan(1);
+  });
+
+  test("a single correlation below −1/(k − 1) has no correlation of means, and none above 1", () => {
+    const { anova, icc } = intraclassCorrelations([
+      [10, 20],
+      [21, 10],
+    ]);
+    // Means of rows 15 and 15.5, of columns 15.5 and 15; every residual is ±5.25.
+    expect([anova.subjects, anova.measurers, anova.residual].map((line) => line.meanSquare)).toEqual([
+      0.25, 0.25, 110.25,
+    ]);
+    // (0.25 − 110.25) / (0.25 + 110.25 − 110) = −220
+    expect(icc["2,1"].value).toBeCloseTo(-220, 9);
+    expect(icc["2,k"].value).toBe(Number.NEGATIVE_INFINITY);
+  });
+
+  test("a negative correlation lies in its interval, however few the degrees of freedom of its error", () => {
+    const { value, lower, upper } = intraclassCorrelations([
+      [430.5735, 432.5065],
+      [429.0232, 433.5926],
+    ]).icc["2,1"];
+    expect(value).toBeLessThan(0);
+    expect(lower).toBeLessThan(value);
+    expect(upper).toBeGreaterThan(value);
   });
 
   test("a lower confidence gives a narrower interval about the same value", () => {

@@ -13,9 +13,6 @@ export interface IccMeanSquares {
 
 type Bounds = readonly [lower: number, upper: number];
 
-/** The least degrees of freedom that the F distribution takes; Satterthwaite's come near 0 where b does. */
-const LEAST_FREEDOM = 1e-9;
-
 /** Confidence intervals of McGraw & Wong (1996), Table 7, for the six forms. */
 export function iccIntervals(squares: IccMeanSquares, confidence: number): Readonly<Record<IccForm, Bounds>> {
   const { n, k, b, w, e } = squares;
@@ -46,13 +43,18 @@ function agreementBounds({ n, k, b, j, e }: IccMeanSquares, share: number): Boun
   const ofMeasurers = k * rho * j;
   const ofResidual = (n * (1 - rho) + k * rho * (n - 1)) * e;
   const squares = ofMeasurers ** 2 / (k - 1) + ofResidual ** 2 / ((n - 1) * (k - 1));
-  const freedom = squares > 0 ? Math.max((ofMeasurers + ofResidual) ** 2 / squares, LEAST_FREEDOM) : k - 1;
+  // Of parts with the same sign never below k − 1; those of a negative correlation may cancel.
+  const freedom = squares > 0 ? Math.max((ofMeasurers + ofResidual) ** 2 / squares, k - 1) : k - 1;
   const noise = k * j + (k * n - k - n) * e;
   const at = (between: number): number => (n * (between - e)) / (noise + n * between);
   return [at(b / fQuantile(share, n - 1, freedom)), at(b * fQuantile(share, freedom, n - 1))];
 }
 
-/** The correlation of means of k readings from that of single ones (Spearman & Brown). */
+/**
+ * The correlation of means of k readings from that of single ones (Spearman & Brown). It falls without end as that
+ * comes down to −1/(k − 1); beyond, the formula would begin again from above 1.
+ */
 function meanOf(single: number, k: number): number {
-  return (k * single) / (1 + (k - 1) * single);
+  const rest = 1 + (k - 1) * single;
+  return rest > 0 ? (k * single) / rest : Number.NEGATIVE_INFINITY;
 }

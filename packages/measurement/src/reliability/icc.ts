@@ -8,8 +8,12 @@ import { requireConfidence } from "./require-table.ts";
 /** An intraclass correlation with its confidence interval and the F test of "it is 0". */
 export interface Icc {
   readonly form: IccForm;
-  /** Can be negative; a true one cannot, but in the forms for single readings by no more than −1/(k − 1). */
+  /**
+   * Can be negative; a true one cannot, but in the forms for single readings by no more than −1/(k − 1). `-Infinity`
+   * in the form 2,k where that of single readings is not above −1/(k − 1).
+   */
   readonly value: number;
+  /** `-Infinity` in the form 2,k, as `upper` is, where that end for single readings is not above −1/(k − 1). */
   readonly lower: number;
   readonly upper: number;
   readonly confidence: number;
@@ -41,7 +45,8 @@ export interface IccOptions {
  * exact. Those of form 2 rest on Satterthwaite's approximation: a nominal 95 % held the true value in 94.5 to 95.4 % of
  * 10 000 simulated studies where the standard deviation of measurers was half that of a reading's error, in 90 % where
  * it was as large (30 subjects, 3 measurers), in 85 to 90 % where it was twice as large. The intervals of
- * {@link safeComponentIcc} hold there, also for complete studies.
+ * {@link safeComponentIcc} hold there, also for complete studies. Where that of form 2,1 reaches down to −1/(k − 1), as
+ * it may with few subjects, the published formulas of form 2,k would go on from above 1: it is without a lower end here.
  *
  * @param table - two or more rows of two or more values each, all in one unit
  * @throws {@link InvalidArgumentError} when the table is not complete, or rows differ in nothing but
@@ -75,7 +80,7 @@ export function intraclassCorrelations(
     "2,1": (b - e) / (b + (k - 1) * e + (k * (j - e)) / n),
     "3,1": (b - e) / (b + (k - 1) * e),
     "1,k": (b - w) / b,
-    "2,k": (b - e) / (b + (j - e) / n),
+    "2,k": b + (j - e) / n > 0 ? (b - e) / (b + (j - e) / n) : Number.NEGATIVE_INFINITY,
     "3,k": (b - e) / b,
   };
   const intervals = iccIntervals({ n, k, b, w, j, e }, confidence);
