@@ -1,4 +1,5 @@
 import { createEvidence, evidenceDefaults, lengthAfter } from "@tapewise/afterwards";
+import { InvalidArgumentError } from "@tapewise/outcome";
 import { normalIntervalProbability } from "@tapewise/statistics";
 import { expect, test } from "vitest";
 import { ofM } from "./gingham.ts";
@@ -34,3 +35,10 @@ test("what is known exactly, and what cannot be, teaches nothing", () => {
   const far = lengthAfter(evidence, { ...ofM, side: "below", meanMm: 3000, sdMm: 1 });
   expect([far.meanMm, far.sdMm]).toEqual([3000, 1]);
 });
+
+test.each([{ side: "under" as "below" }, { sdMm: -3 }, { meanMm: Number.NaN }, { fromMm: 500, toMm: 480 }])(
+  "%o is no outcome",
+  (fault) => {
+    expect(() => lengthAfter(createEvidence(), { ...ofM, ...fault })).toThrow(InvalidArgumentError);
+  },
+);

@@ -1,6 +1,7 @@
 import type { ChartDimension } from "@tapewise/charts";
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { checkModel } from "./check-model.ts";
+import { checkSeen } from "./check-seen.ts";
 import { evidenceDefaults } from "./data.ts";
 import type { EvidenceModel } from "./evidence-model.ts";
 import { addLogLikelihood } from "./log-likelihood.ts";
@@ -96,13 +97,4 @@ export function createEvidence(model: EvidenceModel = evidenceDefaults): Evidenc
 /** A product whose chart names no maker stands alone. */
 function makerKey({ maker, product }: ProductKey, dimension: ChartDimension): string {
   return JSON.stringify([dimension, maker === undefined ? [product] : maker]);
-}
-
-function checkSeen({ fromMm, toMm, meanMm, sdMm, side }: SeenOutcome): void {
-  if (!(fromMm <= toMm)) throw new InvalidArgumentError("seen.toMm", toMm, "at least seen.fromMm");
-  if (!Number.isFinite(meanMm)) throw new InvalidArgumentError("seen.meanMm", meanMm, "a finite length");
-  if (!(Number.isFinite(sdMm) && sdMm >= 0)) throw new InvalidArgumentError("seen.sdMm", sdMm, "0 or more");
-  if (side !== "below" && side !== "inside" && side !== "above") {
-    throw new InvalidArgumentError("seen.side", side, "below, inside or above");
-  }
 }

@@ -1,6 +1,7 @@
 import type { UncertainLength } from "@tapewise/fit";
 import { truncatedNormal } from "@tapewise/population";
 import { normalIntervalProbability } from "@tapewise/statistics";
+import { checkSeen } from "./check-seen.ts";
 import type { Evidence } from "./create-evidence.ts";
 import { expectedMove } from "./expected-move.ts";
 import { learnProduct } from "./learn-product.ts";
@@ -17,7 +18,8 @@ import type { SeenOutcome } from "./seen-outcome.ts";
  * 1994, Continuous Univariate Distributions 1, 13.10.1). The chance that the report says nothing is mixed in. The
  * evidence may hold this very outcome, for one among many tells next to nothing.
  *
- * @throws {@link InvalidArgumentError} when the belief is not finite.
+ * @throws {@link InvalidArgumentError} when the belief is not finite or its standard deviation below 0, the range is not
+ * in order, or the side is none.
  *
  * @example
  * ```ts
@@ -29,6 +31,7 @@ import type { SeenOutcome } from "./seen-outcome.ts";
  * ```
  */
 export function lengthAfter(evidence: Evidence, seen: SeenOutcome): UncertainLength {
+  checkSeen(seen);
   const { dimension, meanMm, sdMm, fromMm, toMm, side } = seen;
   const scale = scaleFor(evidence.model, dimension);
   const { offsetMm, offsetSdMm, widthFactor } = expectedMove(learnProduct(evidence, seen, dimension));
