@@ -4,7 +4,7 @@ import {
   type BodyCheckState,
   bodyCheckItems,
 } from "@tapewise/afterwards";
-import { parseChart } from "@tapewise/charts";
+import { parseChart, type SizeChart } from "@tapewise/charts";
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { describe, expect, test } from "vitest";
 import { adjustableChart, allRight, answerAll, begin, fixedChart, middling, reachable } from "./walk.ts";
@@ -143,6 +143,22 @@ describe("exchanges", () => {
       part: "belt",
       reason: "hip-belt-too-large",
       to: "S",
+    });
+  });
+
+  test("a belt whose range is open below is exchanged for one that reaches further", () => {
+    const open = parseChart(
+      "size,torso-length (cm),hip-belt-girth (cm)\nS,38-43,<95\nM,42-47,<105\nL,46-51,<120\n",
+      { chart: "Doily 45" },
+    );
+    const chart: SizeChart = { ...open, swappable: ["hip-belt"] };
+    const tight = { ...allRight, "belt-closure": "padding-short" };
+    const girth = { meanMm: 1090, sdMm: 15, degreesOfFreedom: Number.POSITIVE_INFINITY };
+    expect(answerAll(second({ ...setup, chart, girth }), tight).step).toMatchObject({
+      kind: "exchange",
+      part: "belt",
+      from: "M",
+      to: "L",
     });
   });
 

@@ -55,10 +55,15 @@ export function weighPart(setup: BodyCheckSetup, { part, sights, side }: PartSee
     candidates: weighed.filter((_, place) => {
       const other = sizes[place]?.interval;
       if (other === undefined || range === undefined) return false;
-      const [from, to] = [Math.sign(other.from - range.from), Math.sign(other.to - range.to)];
+      const [from, to] = [compare(other.from, range.from), compare(other.to, range.to)];
       return side === "above" ? from + to > 0 : from + to < 0;
     }),
   };
+}
+
+/** The sign of the difference, which two open ends have none of. */
+function compare(a: number, b: number): number {
+  return Number(a > b) - Number(a < b);
 }
 
 function chartedPart(
