@@ -121,6 +121,14 @@ describe("a line that breaks off", () => {
 });
 
 describe("forgetting", () => {
+  test("nobody has an empty name, and what cannot be read stays", async () => {
+    const path = newLog();
+    const torn = `${lineOf("a")}\n{"v":1,"maker":"","at":"\n{"v":1,"id":"b"`;
+    writeFileSync(path, torn);
+    expect(unwrap(await fileOutcomeStore(path, quick).forget(""))).toEqual({ rows: 0, unreadable: 0 });
+    expect(readFileSync(path, "utf8")).toBe(torn);
+  });
+
   test("removes the rows of one person and leaves every other byte", async () => {
     const path = newLog();
     const others = [lineOf("a", { person: "p1" }), "{ bad", "", lineOf("c", { person: "p10" }), lineOf("d")];

@@ -6,6 +6,8 @@ import { escaped } from "@tapewise/outcome";
  * quotes anywhere, or in quotes that break off with the line.
  */
 export function namesPerson(line: string, person: string): "row" | "unreadable" | undefined {
+  // No row has an empty name, and yet two quotes stand in many a line.
+  if (person === "") return undefined;
   // Most lines are of others: a name stands in a line as it is, or with an escape in it.
   if (!line.includes(person) && !line.includes("\\")) return undefined;
   let value: unknown;
