@@ -1,8 +1,9 @@
 import type { JSX } from "preact";
 import type { coverage } from "tapewise";
+import type { Lang } from "../layouts/languages.ts";
 import { lengthText } from "../parts/lengths.ts";
 import type { Voice } from "../parts/say.ts";
-import { bandedText, shareText } from "../parts/share.ts";
+import { bandText, shareText } from "../parts/share.ts";
 import { fill } from "../words/fill.ts";
 import type { Words } from "../words/index.ts";
 import type { FitsFigure } from "../work/fits-answer.ts";
@@ -95,7 +96,7 @@ export function ServedTable({
               <th scope="row">{name}</th>
               {groups.map((group, place) => (
                 <td key={heads[place]} class="number">
-                  {place === 0 ? bandedText(of(group), lang) : shareText(of(group).share, lang)}
+                  {place === 0 ? <Banded share={of(group)} lang={lang} /> : shareText(of(group).share, lang)}
                 </td>
               ))}
             </tr>
@@ -128,12 +129,25 @@ export function SizesTable({ coverage: all, words, voice }: TableProps): JSX.Ele
           {all.sizes.map(({ size, served, only }) => (
             <tr key={size}>
               <th scope="row">{size}</th>
-              <td class="number">{bandedText(served, lang)}</td>
+              <td class="number">
+                <Banded share={served} lang={lang} />
+              </td>
               <td class="number">{shareText(only.share, lang)}</td>
             </tr>
           ))}
         </tbody>
       </table>
     </section>
+  );
+}
+
+/** A share, and in brackets how far the size of the survey lets it be off. */
+function Banded({ share, lang }: { readonly share: coverage.Share; readonly lang: Lang }): JSX.Element {
+  const band = bandText(share, lang);
+  return (
+    <>
+      <span class="share">{shareText(share.share, lang)}</span>
+      {band === undefined ? null : <span class="band"> {band}</span>}
+    </>
   );
 }

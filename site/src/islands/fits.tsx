@@ -10,7 +10,7 @@ import { LinkRow } from "../parts/link-row.tsx";
 import { type Problem, ProblemLine } from "../parts/problem.tsx";
 import { Ruler } from "../parts/ruler.tsx";
 import { sayIssue, type Voice } from "../parts/say.ts";
-import { bandedText, shareText } from "../parts/share.ts";
+import { shareText } from "../parts/share.ts";
 import { UnitSwitch } from "../parts/unit-switch.tsx";
 import { useChart } from "../parts/use-chart.ts";
 import { useFragment } from "../parts/use-fragment.ts";
@@ -55,7 +55,7 @@ export function Fits(props: FitsProps): JSX.Element {
     words: parts,
   });
   const own = state.shelf === "" ? state.pasted : "";
-  const pasted = useChart(own, words.pasteName);
+  const pasted = useChart(own, words.pasteName, { create: createWorker });
   const { answer, isBusy, failure, ask } = useWorker<FitsQuestion, FitsAnswer>(createWorker, first);
   const { unit } = state;
   const voice = useMemo<Voice>(() => ({ lang, unit, messages }), [lang, unit, messages]);
@@ -538,7 +538,7 @@ function Cuts(
           {fill(words.compare, {
             chart: answer.chart ?? "",
             sizes: answer.sizes,
-            share: bandedText({ share: answer.coverage.served.share }, lang),
+            share: shareText(answer.coverage.served.share, lang),
           })}
         </p>
       )}

@@ -8,12 +8,11 @@ export function shareText(share: number, lang: Lang): string {
   return written.replace("under", "unter").replace("over", "über").replace(".", ",");
 }
 
-/** The same with what the size of the survey leaves open, where that is known and says something. */
-export function bandedText({ share, low, high }: coverage.Share, lang: Lang): string {
-  const written = shareText(share, lang);
-  if (low === undefined || high === undefined) return written;
-  const ends = [low, high].map((end) => tenths(end, lang));
-  return ends[0] === ends[1] ? written : `${written} (${ends.join(lang === "de" ? " bis " : " to ")})`;
+/** What the size of the survey leaves open about a share, where that is known and says something. */
+export function bandText({ share, low, high }: coverage.Share, lang: Lang): string | undefined {
+  if (low === undefined || high === undefined || !(share >= 0)) return undefined;
+  const [from, to] = [low, high].map((end) => tenths(end, lang));
+  return from === to ? undefined : `(${from} ${lang === "de" ? "bis" : "to"} ${to})`;
 }
 
 function tenths(share: number, lang: Lang): string {

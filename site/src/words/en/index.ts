@@ -1,11 +1,13 @@
+import { arrives } from "./arrives.ts";
 import { average } from "./average.ts";
 import { choose } from "./choose.ts";
 import { fits } from "./fits.ts";
 import { frame } from "./frame.ts";
 import { guide } from "./guide.ts";
+import { hands } from "./hands.ts";
 import { home } from "./home.ts";
 import { dimensions, parts } from "./parts.ts";
 import { read } from "./read.ts";
 
 /** Every section in English; other languages have the same keys. */
-export const english = { frame, home, guide, parts, dimensions, choose, read, average, fits };
+export const english = { frame, home, guide, parts, dimensions, choose, read, average, hands, fits, arrives };
