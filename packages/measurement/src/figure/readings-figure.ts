@@ -73,6 +73,6 @@ export function readingsFigure(study: Study, unit: ToldUnit): ReadingsFigure {
 }
 
 /** Who was measured, by whom and how often. */
-export function describeStudy({ subjects, measurers, readings }: Study): string {
+function describeStudy({ subjects, measurers, readings }: Study): string {
   return `${counted(subjects.length, "subject")}, ${counted(measurers.length, "measurer")}, ${counted(readings.length, "reading")}`;
 }

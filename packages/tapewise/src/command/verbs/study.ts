@@ -1,31 +1,26 @@
 import { basename } from "node:path";
 import { type DimensionId, dimensionIds } from "@tapewise/landmarks";
 import {
-  adviseStudy,
-  drawStudyFigure,
   type LimitsMethod,
   type Study,
   type StudyLayout,
-  type StudyReport,
   safeParseStudy,
-  studyFigures,
-  studyPage,
   summariseStudy,
 } from "@tapewise/measurement";
-import { createIssue, type Issue } from "@tapewise/outcome";
+import type { Issue } from "@tapewise/outcome";
 import { type DecimalMark, type LengthUnit, lengthUnits } from "@tapewise/units";
 import { type Command, Option } from "commander";
-import { summariseIssue } from "../../batch/summarise-issue.ts";
-import { tapewiseIssues } from "../../issues.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-status.ts";
-import { pathCodes, readTextFile, readTextInput, writeTextFile } from "../files.ts";
+import { pathCodes, readTextFile, readTextInput } from "../files.ts";
 import { print, printJson } from "../io.ts";
 import { readMultiplier, readProbability } from "../option-numbers.ts";
 import { jsonOption, requireWords, showUnitOption } from "../options.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { placedIssue } from "../report/placed-issue.ts";
 import { studyLines } from "../report/study-lines.ts";
+import { studyData } from "../study/study-data.ts";
+import { type PictureName, pictureNames, writeStudyFiles } from "../study/study-files.ts";
 
 interface StudyVerbOptions {
   readonly dimension?: DimensionId;
@@ -45,9 +40,6 @@ interface StudyVerbOptions {
   readonly showUnit?: "cm" | "in";
   readonly json?: boolean;
 }
-
-const PICTURES = ["readings", "agreement", "errors"] as const;
-type PictureName = (typeof PICTURES)[number];
 
 const EXAMPLES = `
 Examples:
@@ -119,7 +111,7 @@ export function addStudy(program: Command, context: Context): void {
     .optionsGroup("Output:")
     .addOption(new Option("--html <file>", "also write the report as one page of HTML with its pictures"))
     .addOption(new Option("--svg <file>", "also write one picture"))
-    .addOption(new Option("--picture <which>", "which one").choices(PICTURES).default("readings"))
+    .addOption(new Option("--picture <which>", "which one").choices(pictureNames).default("readings"))
     .addOption(
       new Option(
         "--pair <measurers...>",
@@ -169,7 +161,7 @@ async function runStudy(
   if (report.technicalError === undefined) finish(EXIT.issues);
   const shown = options.showUnit ?? unitOf(study);
   const name = file === "-" ? undefined : basename(file);
-  const faults = await writeFiles(study, report, outcome.issues, { ...options, shown, name });
+  const faults = await writeStudyFiles(study, report, outcome.issues, { ...options, shown, name });
   if (faults.length > 0) {
     finish(faults.some(({ code }) => pathCodes.includes(code)) ? EXIT.misuse : EXIT.issues);
     await print(io.stderr, issueBullets(faults, { margin: "" }));
@@ -185,52 +177,4 @@ const DECIMAL_MARKS: Readonly<Record<"point" | "comma", DecimalMark>> = { point:
 /** Inches where every reading was written in inches or feet. */
 function unitOf({ readings }: Study): "cm" | "in" {
   return readings.every(({ unit }) => unit === "in" || unit === "ft") ? "in" : "cm";
-}
-
-interface Written extends StudyVerbOptions {
-  readonly shown: "cm" | "in";
-  readonly name: string | undefined;
-}
-
-/** Writes the page and the picture that were asked for, and returns what went wrong. */
-async function writeFiles(
-  study: Study,
-  report: StudyReport,
-  issues: readonly Issue[],
-  { html, svg, picture, pair, shown, name }: Written,
-): Promise<readonly Issue[]> {
-  const faults: Issue[] = [];
-  if (html !== undefined) {
-    const page = studyPage({ study, report, issues, unit: shown, ...(name === undefined ? {} : { name }) });
-    faults.push(...(await writeTextFile(html, page)).issues);
-  }
-  if (svg === undefined) return faults;
-  const [first, second] = pair ?? [];
-  const agreement = report.agreement.filter(
-    (each) =>
-      first === undefined ||
-      (each.first === first && each.second === second) ||
-      (each.first === second && each.second === first),
-  );
-  const figure = studyFigures(study, { ...report, agreement: agreement.slice(0, 1) }, shown).find(
-    ({ kind }) => kind === picture,
-  );
-  if (figure === undefined) {
-    const about = { received: picture, facts: { measurers: study.measurers.join(", ") } };
-    return [...faults, createIssue(tapewiseIssues, "study-picture-unknown", about)];
-  }
-  return [...faults, ...(await writeTextFile(svg, `${drawStudyFigure(figure)}\n`)).issues];
-}
-
-/** The whole answer for programs: what was read, what it tells, what to do next. Lengths in mm. */
-function studyData(study: Study, report: StudyReport, issues: readonly Issue[], unit: "cm" | "in"): unknown {
-  const { issues: doubts, ...told } = report;
-  const { subjects, measurers, repeats, readings, missing, setAside } = study;
-  return {
-    study: { subjects, measurers, repeats, readings, missing, setAside },
-    report: told,
-    next: adviseStudy(report, unit),
-    issues: issues.map(placedIssue),
-    doubts: doubts.map(summariseIssue),
-  };
 }
