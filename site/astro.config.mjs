@@ -27,7 +27,6 @@ const entryPoints = [
   "fit/src/index.ts",
   "afterwards/src/index.ts",
   "coverage/src/index.ts",
-  "duckdb/src/index.ts",
 ].map((path) => `../packages/${path}`);
 
 /**
@@ -45,6 +44,10 @@ export default defineConfig({
   trailingSlash: "always",
   build: { format: "directory", inlineStylesheets: "never" },
   devToolbar: { enabled: false },
+  // Working pages may connect to nothing, and nobody's data is spent on pages that they do not open.
+  prefetch: false,
+  // Quotes and inch marks stay as they are written: in the documentation they stand for themselves.
+  markdown: { smartypants: false },
   integrations: [
     preact(),
     starlight({
@@ -85,6 +88,14 @@ export default defineConfig({
     ssr: {
       noExternal: [/^@tapewise\//, "tapewise"],
       resolve: { conditions: [...conditions, "module", "node", "development|production"] },
+    },
+    environments: {
+      prerender: {
+        resolve: {
+          noExternal: [/^@tapewise\//, "tapewise"],
+          conditions: [...conditions, "module", "node", "development|production"],
+        },
+      },
     },
     worker: { format: "es" },
     build: { assetsInlineLimit: 0 },

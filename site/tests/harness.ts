@@ -6,7 +6,7 @@ import { startChromium } from "./chromium.ts";
 import { dist, type ServedSite, serveSite } from "./serve-site.ts";
 
 /** The path that the tests serve the site under, and that it is built for. */
-export const base = "/tapewise/";
+const base = "/tapewise/";
 
 /** A page under test and everything that it did that it should not. */
 export interface Watched {
@@ -106,7 +106,7 @@ export function useSite(): Harness {
 }
 
 /** Waits until every island of the page is hydrated: until then nothing answers to what is typed. */
-export async function ready(page: Page): Promise<void> {
+async function ready(page: Page): Promise<void> {
   const asleep = page.locator("astro-island[ssr]");
   while ((await asleep.count()) > 0) await asleep.first().waitFor({ state: "detached" });
 }

@@ -69,7 +69,7 @@ export function Choose(props: ChooseProps): JSX.Element {
     keys,
     words: parts,
   });
-  const pasted = useChart(state.pasted, words.pasteName);
+  const pasted = useChart(state.pasted, words.pasteName, { create: createWorker });
   const { answer, isBusy, failure, ask } = useWorker<ChooseQuestion, ChooseAnswer>(createWorker, first);
   const voice: Voice = { lang, unit: state.unit, messages };
 

@@ -43,7 +43,7 @@ export function Read(props: ReadProps): JSX.Element {
     keys: readKeys,
     words: parts,
   });
-  const answer = useChart(state.text, words.textLabel, first);
+  const answer = useChart(state.text, words.textLabel, { first, isLookedOver: true });
   const voice: Voice = { lang, unit: state.unit, messages };
   const field = useRef<HTMLTextAreaElement>(null);
   const marks = useMemo(() => marksOf(answer.told), [answer.told]);

@@ -13,7 +13,7 @@ const noChart: ChartAnswer = {
   json: undefined,
 };
 
-function createWorker(): Worker {
+function createChartWorker(): Worker {
   return new Worker(new URL("../workers/chart.ts", import.meta.url), { type: "module" });
 }
 
@@ -23,12 +23,23 @@ export interface ReadChart extends ChartAnswer {
   readonly failure: string | undefined;
 }
 
+/** How a chart is read. */
+interface UseChartOptions {
+  /** The answer to the text that the page begins with. */
+  readonly first?: ChartAnswer;
+  /** Whether the chart is looked over and given back as JSON too. */
+  readonly isLookedOver?: boolean;
+  /** A worker that answers questions about charts; the page's own, where that holds much of the library. */
+  readonly create?: () => Worker;
+}
+
 /** Reads the text of a chart whenever it changes; nothing is started while there is none. */
-export function useChart(text: string, name: string, first: ChartAnswer = noChart): ReadChart {
-  const { answer, isBusy, failure, ask } = useWorker<ChartQuestion, ChartAnswer>(createWorker, first);
+export function useChart(text: string, name: string, options: UseChartOptions = {}): ReadChart {
+  const { first = noChart, isLookedOver = false, create = createChartWorker } = options;
+  const { answer, isBusy, failure, ask } = useWorker<ChartQuestion, ChartAnswer>(create, first);
   useEffect(() => {
-    if (text.trim() !== "" && text !== answer.text) ask({ text, name }, 200);
-  }, [text, name, ask, answer.text]);
+    if (text.trim() !== "" && text !== answer.text) ask({ text, name, isLookedOver }, 200);
+  }, [text, name, isLookedOver, ask, answer.text]);
   return useMemo(() => {
     const current = text.trim() === "" ? noChart : answer;
     return { ...current, isBusy, failure };

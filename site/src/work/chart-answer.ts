@@ -4,7 +4,19 @@ import { charts, type outcome } from "tapewise";
 export interface ChartQuestion {
   readonly text: string;
   readonly name: string;
+  /** Whether the chart is looked over and given back as JSON too. */
+  readonly isLookedOver: boolean;
 }
+
+/** What is told of a chart beyond reading it. */
+export interface LookedOver {
+  readonly findings: readonly outcome.Issue[];
+  /** The chart in the published JSON form. */
+  readonly json: string;
+}
+
+/** Looks a chart over that was read with these issues. */
+type LookOver = (chart: charts.SizeChart, issues: readonly outcome.Issue[]) => Promise<LookedOver>;
 
 /** An issue, and the line of the text that it is about, from 1. */
 export interface ChartTold {
@@ -19,24 +31,27 @@ export interface ChartAnswer {
   readonly chart: charts.SizeChart | undefined;
   /** How many sizes the whole chart has. */
   readonly sizes: number;
-  /** What could not be read, then what was questioned, then what an audit finds; the first of them. */
+  /** What could not be read, then what was questioned, then what looking it over finds; the first of them. */
   readonly told: readonly ChartTold[];
   readonly wrong: number;
   readonly odd: number;
-  /** The chart in the published JSON form, all of it. */
+  /** The chart in the published JSON form, all of it, where it was looked over. */
   readonly json: string | undefined;
 }
 
 /** A page of ten thousand lines helps nobody: more issues and sizes than these are counted and not shown. */
 export const MOST_TOLD = 200;
-export const MOST_SIZES = 300;
+const MOST_SIZES = 300;
 
-/** Reads the text of a chart and looks it over. */
-export function answerChart({ text, name }: ChartQuestion): ChartAnswer {
+/** Reads the text of a chart, and looks it over with what is given for that. The parser of JSON is loaded for JSON only. */
+export async function answerChart({ text, name }: ChartQuestion, lookOver?: LookOver): Promise<ChartAnswer> {
   if (text.trim() === "")
     return { text, chart: undefined, sizes: 0, told: [], wrong: 0, odd: 0, json: undefined };
-  const read = charts.safeParseChart(text, { chart: name });
-  const found = [...read.issues, ...(read.ok ? charts.auditChart(read.value, read.issues) : [])];
+  const read = isJson(text)
+    ? (await import("./chart-from-json.ts")).chartFromJson(text, name)
+    : charts.safeParseChartCsv(text, { chart: name });
+  const look = read.ok ? await lookOver?.(read.value, read.issues) : undefined;
+  const found = [...read.issues, ...(look?.findings ?? [])];
   const wrong = found.filter(({ severity }) => severity === "error");
   const odd = found.filter(({ severity }) => severity === "warning");
   const shown = [...wrong, ...odd].slice(0, MOST_TOLD);
@@ -48,7 +63,7 @@ export function answerChart({ text, name }: ChartQuestion): ChartAnswer {
     told: shown.map((issue) => ({ issue, line: issue.place?.line ?? lineOf(issue) })),
     wrong: wrong.length,
     odd: odd.length,
-    json: read.ok ? `${JSON.stringify(charts.chartToData(read.value), undefined, 2)}\n` : undefined,
+    json: look?.json,
   };
 }
 
@@ -56,12 +71,17 @@ function cut(chart: charts.SizeChart): charts.SizeChart {
   return { ...chart, sizes: chart.sizes.slice(0, MOST_SIZES), belts: chart.belts.slice(0, MOST_SIZES) };
 }
 
+/** As the library sees it: by the first character. */
+function isJson(text: string): boolean {
+  return /^[\uFEFF\s]*[{[]/.test(text.slice(0, 1000));
+}
+
 /** Finds the line that a size is named in: what an audit finds has no place in the text, but a size. */
 function sizeLines(text: string): (issue: outcome.Issue) => number | undefined {
-  const isJson = /^[\uFEFF\s]*[{[]/.test(text.slice(0, 1000));
+  const isNested = isJson(text);
   const lines = new Map<string, number>();
   for (const [index, line] of text.split(/\r\n|\r|\n/).entries()) {
-    const names = isJson
+    const names = isNested
       ? [...line.matchAll(/"(?:size|belt)"\s*:\s*"([^"\\]+)"/g)].map(([, name]) => name)
       : [/^\s*"?([^",;\t]*)"?\s*[,;\t]/.exec(line)?.[1]?.trim()];
     for (const name of names) {

@@ -7,13 +7,13 @@ interface WorkerSide {
 }
 
 /** Answers each question that a page asks. A fault becomes an answer too, so that the page can tell it. */
-export function serve<Question, Answer>(answerTo: (question: Question) => Answer): void {
+export function serve<Question, Answer>(answerTo: (question: Question) => Answer | Promise<Answer>): void {
   const side = globalThis as unknown as WorkerSide;
-  side.onmessage = ({ data }: MessageEvent<Asked<Question>>) => {
+  side.onmessage = async ({ data }: MessageEvent<Asked<Question>>) => {
     const { id, question } = data;
     let message: Answered<Answer>;
     try {
-      message = { id, answer: answerTo(question) };
+      message = { id, answer: await answerTo(question) };
     } catch (error) {
       message = { id, failure: error instanceof Error ? error.message : String(error) };
     }
