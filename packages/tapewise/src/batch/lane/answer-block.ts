@@ -13,11 +13,11 @@ export type BlockAnswerer = (block: LineBlock, page: BytePage) => boolean;
 
 const LINE_FEED = 10;
 const CARRIAGE_RETURN = 13;
-const encoder = new TextEncoder();
 
 /** Answers blocks of lines: usual ones the quick way, all others one by one. */
 export function createBlockAnswerer(charts: readonly SizeChart[], prior: PriorChoice): BlockAnswerer {
   const lane = createLane(charts, prior);
+  const encoder = new TextEncoder();
   const answerSlowly = (line: RawLine, page: BytePage): boolean => {
     const answer = answerRawLine(line, charts, { prior });
     if (answer === undefined) return false;

@@ -39,8 +39,7 @@ export interface ChartLane {
   ) => boolean;
 }
 
-const encoder = new TextEncoder();
-const bytesOf = (text: string): Uint8Array => encoder.encode(text);
+const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
 const MOST = defaultPolicy.mostFurtherReadings;
 const LOOKS = MOST + 1;
 /** Nobody rounds to a finer or to a coarser step; others are for the other way. */

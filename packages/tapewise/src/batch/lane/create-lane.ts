@@ -20,9 +20,6 @@ import { createScannedPerson, MOST_READINGS, type ScannedPerson } from "./scanne
  */
 export type Lane = (bytes: Uint8Array, from: number, to: number, page: BytePage) => boolean;
 
-const STATURE = dimensionIds.indexOf("stature");
-/** Two heights may stand in for the torso length. */
-const CERVICALE = dimensionIds.indexOf("cervicale-height");
 /** So many ways of knowing something of people are kept ready; more of them are rare. */
 const MOST_LANES = 200;
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
@@ -43,6 +40,8 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
   const update = createQuickUpdate(spoken, defaultPolicy.questionProbability);
   const statures = plausibleLimits("stature", "adult");
   const lanes = new Map<number, readonly ChartLane[] | undefined>();
+  // Two heights may stand in for the torso length.
+  const otherWay = (1 << dimensionIds.indexOf("stature")) | (1 << dimensionIds.indexOf("cervicale-height"));
   const isStatureCharted = charts.some(sizesByStature);
   const pieces = piecesOfLine();
 
@@ -72,7 +71,7 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
   };
 
   const answer = (page: BytePage): boolean => {
-    if ((person.read & (1 << STATURE)) !== 0 || (person.read & (1 << CERVICALE)) !== 0) return false;
+    if ((person.read & otherWay) !== 0) return false;
     let known: Prior | undefined;
     if (person.statureMm > 0) {
       if (isStatureCharted) return false;

@@ -5,9 +5,6 @@ import { cleanJson } from "./clean-json.ts";
 import type { QuickEstimates } from "./quick-estimate.ts";
 import { MOST_READINGS, type ScannedPerson } from "./scanned-person.ts";
 
-const decoder = new TextDecoder();
-const encoder = new TextEncoder();
-
 /**
  * The estimate of readings that there is something to ask about, in the way of `safeEstimate`, with the questions as
  * they stand in a line; `undefined` where no estimate can be made.
@@ -19,6 +16,7 @@ export function estimateInFull(
 ): Uint8Array | undefined {
   const dimension = dimensionIds[place] as DimensionId;
   const path = ["readings", dimension];
+  const decoder = new TextDecoder();
   const texts = Array.from({ length: person.counts[place] as number }, (_, k) => {
     const at = place * MOST_READINGS + k;
     return decoder.decode(person.bytes.subarray(person.textFrom[at], person.textTo[at]));
@@ -40,5 +38,5 @@ export function estimateInFull(
   into.lasting[place] = lastingMm;
   into.perReading[place] = perReadingMm;
   const issues = [...read.issues, ...outcome.issues];
-  return encoder.encode(issues.map((issue) => cleanJson(summariseIssue(issue))).join(","));
+  return new TextEncoder().encode(issues.map((issue) => cleanJson(summariseIssue(issue))).join(","));
 }

@@ -1,19 +1,19 @@
 import { buildFeatures } from "@tapewise/fit";
 import { dimensionIds } from "@tapewise/landmarks";
 import { scanLength } from "./scan-length.ts";
+import { isAt, scanName, scanWord, skipSpaces, wordOf } from "./scan-word.ts";
 import { MOST_READINGS, type ScannedPerson } from "./scanned-person.ts";
 
-const [QUOTE, BACKSLASH, COMMA, COLON, SPACE] = [0x22, 0x5c, 0x2c, 0x3a, 0x20];
+const [QUOTE, BACKSLASH, COMMA, SPACE] = [0x22, 0x5c, 0x2c, 0x20];
 const [OPEN_OBJECT, CLOSE_OBJECT, OPEN_LIST, CLOSE_LIST] = [0x7b, 0x7d, 0x5b, 0x5d];
 const [ZERO, NINE, TILDE, LETTER_F, LETTER_T] = [0x30, 0x39, 0x7e, 0x66, 0x74];
 
-const bytesOf = (text: string): Uint8Array => Uint8Array.from(text, (letter) => letter.charCodeAt(0));
-const DIMENSIONS: readonly Uint8Array[] = dimensionIds.map(bytesOf);
-const FEATURES: readonly Uint8Array[] = buildFeatures.map(bytesOf);
-const CUTS: readonly Uint8Array[] = ["women", "men"].map(bytesOf);
-const HANDS: readonly Uint8Array[] = ["self", "helper"].map(bytesOf);
-const TOOLS: readonly Uint8Array[] = ["tape", "cord-and-ruler"].map(bytesOf);
-const SWITCHES: readonly Uint8Array[] = ["false", "true"].map(bytesOf);
+const DIMENSIONS: readonly Uint8Array[] = dimensionIds.map(wordOf);
+const FEATURES: readonly Uint8Array[] = buildFeatures.map(wordOf);
+const CUTS: readonly Uint8Array[] = ["women", "men"].map(wordOf);
+const HANDS: readonly Uint8Array[] = ["self", "helper"].map(wordOf);
+const TOOLS: readonly Uint8Array[] = ["tape", "cord-and-ruler"].map(wordOf);
+const SWITCHES: readonly Uint8Array[] = ["false", "true"].map(wordOf);
 const FIELDS: readonly Uint8Array[] = [
   "id",
   "cut",
@@ -24,7 +24,7 @@ const FIELDS: readonly Uint8Array[] = [
   "build",
   "firstPack",
   "readings",
-].map(bytesOf);
+].map(wordOf);
 const [ID, CUT, STATURE, BY, TOOL, AFRESH, BUILD, FIRST_PACK, READINGS] = FIELDS.keys();
 /** Digits of an id that are surely written back as they came. */
 const MOST_ID_DIGITS = 15;
@@ -91,39 +91,6 @@ function scanField(person: ScannedPerson, field: number): boolean {
     default:
       return false;
   }
-}
-
-/** The position of a name among those that may stand there, past its colon; -1 where it is none of them. */
-function scanName(person: ScannedPerson, names: readonly Uint8Array[]): number {
-  const name = scanWord(person, names);
-  if (name < 0 || person.bytes[person.at] !== COLON) return -1;
-  person.at += 1;
-  skipSpaces(person);
-  return name;
-}
-
-/** The position of a text among those that may stand there; -1 where it is none of them. */
-function scanWord(person: ScannedPerson, words: readonly Uint8Array[]): number {
-  const { bytes, at } = person;
-  if (bytes[at] !== QUOTE) return -1;
-  const end = bytes.indexOf(QUOTE, at + 1);
-  const length = end - at - 1;
-  for (let k = 0; k < words.length; k += 1) {
-    const word = words[k] as Uint8Array;
-    if (word.length !== length || !isAt(bytes, at + 1, word)) continue;
-    person.at = end + 1;
-    return k;
-  }
-  return -1;
-}
-
-function isAt(bytes: Uint8Array, at: number, word: Uint8Array): boolean {
-  for (let k = 0; k < word.length; k += 1) if (bytes[at + k] !== word[k]) return false;
-  return true;
-}
-
-function skipSpaces(person: ScannedPerson): void {
-  while (person.bytes[person.at] === SPACE) person.at += 1;
 }
 
 function scanSwitch(person: ScannedPerson): number {

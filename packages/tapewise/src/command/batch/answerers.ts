@@ -68,7 +68,10 @@ export function answerInWorkers(count: number, task: WorkerTask): Answerers {
 }
 
 function openWorker(entry: URL, task: WorkerTask, execArgv: string[]) {
-  const worker = new Worker(entry, {
+  // A module that does nothing until it is told to, as all of them.
+  const start = `import(${JSON.stringify(entry.href)}).then(({ answerBlocks }) => answerBlocks());`;
+  const worker = new Worker(start, {
+    eval: true,
     workerData: task,
     resourceLimits: WORKER_LIMITS,
     execArgv,

@@ -5,13 +5,15 @@ import { createBytePage } from "../../batch/lane/byte-page.ts";
 import type { LineBlock } from "../../batch/lane/line-blocks.ts";
 import type { WorkerTask } from "./answerers.ts";
 
-// A worker of a batch: blocks of lines come in, answers go back in the same order.
-const { charts, prior } = workerData as WorkerTask;
-const answer = createBlockAnswerer(charts, prior);
-const page = createBytePage(1 << 18);
-parentPort?.on("message", (block: LineBlock) => {
-  page.length = 0;
-  const anyBad = answer(block, page);
-  const bytes = page.bytes.slice(0, page.length);
-  parentPort?.postMessage({ bytes, anyBad }, [bytes.buffer]);
-});
+/** What a worker of a batch does: blocks of lines come in, answers go back in the same order. */
+export function answerBlocks(): void {
+  const { charts, prior } = workerData as WorkerTask;
+  const answer = createBlockAnswerer(charts, prior);
+  const page = createBytePage(1 << 18);
+  parentPort?.on("message", (block: LineBlock) => {
+    page.length = 0;
+    const anyBad = answer(block, page);
+    const bytes = page.bytes.slice(0, page.length);
+    parentPort?.postMessage({ bytes, anyBad }, [bytes.buffer]);
+  });
+}

@@ -67,7 +67,7 @@ async function readLines(handle: FileHandle) {
   }
 }
 
-const ISSUES = new TextEncoder().encode(',"issues":');
+const ISSUES = ',"issues":';
 const [QUOTE, BACKSLASH, COMMA] = [0x22, 0x5c, 0x2c];
 
 /** Whether a line that a batch wrote holds nothing but issues after its id. */
@@ -77,7 +77,8 @@ function isIssueLine(line: Uint8Array): boolean {
     for (at += 1; at < line.length && line[at] !== QUOTE; at += 1) if (line[at] === BACKSLASH) at += 1;
     at += 1;
   } else while (at < line.length && line[at] !== COMMA) at += 1;
-  return ISSUES.every((byte, k) => line[at + k] === byte);
+  for (let k = 0; k < ISSUES.length; k += 1) if (line[at + k] !== ISSUES.charCodeAt(k)) return false;
+  return true;
 }
 
 function joined(first: Uint8Array, second: Uint8Array): Uint8Array {

@@ -8,7 +8,7 @@ import type { OutputFile } from "./output-file.ts";
 /** Passes over what is answered already. */
 export interface Skipper {
   /** What of a block is still to be answered. */
-  readonly skip: (block: LineBlock) => LineBlock | undefined;
+  readonly rest: (block: LineBlock) => LineBlock | undefined;
   /** Why the answers there cannot be gone on with, once that shows. */
   readonly fault: () => Issue | undefined;
   /** The same at the end of the input: there may be more answers than people. */
@@ -45,7 +45,7 @@ export function createSkipper(
   };
 
   return {
-    skip: (block) => {
+    rest: (block) => {
       if (left === 0) return block;
       const { bytes } = block;
       if (bytes === undefined) {

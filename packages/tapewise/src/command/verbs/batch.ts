@@ -42,7 +42,7 @@ is given again: a torn last line is cut off, and what is answered passed over.
 
 Examples:
   tapewise batch --chart a.csv b.json < people.ndjson > choices.ndjson
-  tapewise batch --chart a.csv --workers 2 --resume choices.ndjson < people.ndjson`;
+  tapewise batch --chart a.csv --resume choices.ndjson < people.ndjson`;
 
 /** More threads than this are a slip of the keyboard. */
 const MOST_WORKERS = 256;
@@ -105,7 +105,7 @@ async function runBatch(options: BatchOptions, command: Command, { io, finish }:
     const blocks = createLineBlocks(LONGEST_LINE);
     const takeAll = async (list: readonly LineBlock[]): Promise<boolean> => {
       for (const block of list) {
-        const rest = skipper === undefined ? block : skipper.skip(block);
+        const rest = skipper === undefined ? block : skipper.rest(block);
         if (skipper?.fault() !== undefined) return false;
         if (rest !== undefined && !(await pump.take(rest))) return false;
       }

@@ -2,19 +2,12 @@ import { type ChildProcess, spawn } from "node:child_process";
 import { createReadStream, readFileSync, statSync, truncateSync, writeFileSync } from "node:fs";
 import { createRandom } from "@tapewise/statistics";
 import { beforeAll, describe, expect, test } from "vitest";
-import { inventPeople } from "../../../../benchmarks/people.ts";
-import { folderWith, PLAIN_CHART, runCommand } from "../../run-command.ts";
+import { runCommand } from "../../run-command.ts";
+import { batchFolder, crewOf } from "./crew.ts";
 
-const people = [...inventPeople(6000, 5)];
-// A blank line has no answer, and a faulty one has its own.
-people.splice(700, 0, "", '{"id":"faulty","readings":{"torso-length":["44"]}}', "  ");
+const people = crewOf(6000);
 const input = `${people.join("\n")}\n`;
-const at = folderWith({
-  "plain.csv": PLAIN_CHART,
-  "other.csv": PLAIN_CHART.replace("M,42-47", "M,41-46"),
-  "people.ndjson": input,
-  "fewer.ndjson": `${people.slice(0, 10).join("\n")}\n`,
-});
+const at = batchFolder(people);
 const main = new URL("../../../../packages/tapewise/src/command/main.ts", import.meta.url).href;
 const script = `import { main } from ${JSON.stringify(main)}; await main(process.argv.slice(1));`;
 
@@ -101,41 +94,5 @@ describe("a batch that is killed", () => {
     writeFileSync(file, `${whole.split("\n").slice(0, 800).join("\n")}\n{"id":"to`);
     const ran = await runCommand(["batch", "--chart", at("plain.csv"), "--resume", file], input);
     expect([ran.status, readFileSync(file, "utf8") === whole]).toEqual([1, true]);
-  });
-});
-
-describe("a batch in several threads", () => {
-  test("gives the same lines in the same order", async () => {
-    const ran = await runCommand(["batch", "--chart", at("plain.csv"), "--workers", "3"], input);
-    expect([ran.status, ran.stdout === whole]).toEqual([1, true]);
-  });
-
-  test("writes to a file, which it begins anew", async () => {
-    const file = at("output.ndjson");
-    writeFileSync(file, "something else\n".repeat(1000));
-    const ran = await runCommand(["batch", "--chart", at("plain.csv"), "--output", file], input);
-    expect([ran.status, ran.stdout]).toEqual([1, ""]);
-    expect(readFileSync(file, "utf8")).toBe(whole);
-  });
-
-  test.each([
-    [["--workers", "0"], "from 1 to 256"],
-    [["--workers", "two"], "from 1 to 256"],
-    [["--output", "a", "--resume", "b"], "cannot be used with"],
-    [["--output", "no/such/folder/a"], "[file-unwritable]"],
-  ])("refuses a wrong call: %j", async (argv, said) => {
-    const ran = await runCommand(["batch", "--chart", at("plain.csv"), ...argv], "");
-    expect(ran.status).toBe(2);
-    expect(ran.stderr).toContain(said);
-  });
-});
-
-describe("progress", () => {
-  test("is told on standard error where it is asked for, and nowhere else", async () => {
-    const [one = ""] = people;
-    const asked = await runCommand(["batch", "--chart", at("plain.csv"), "--progress"], `${one}\n${one}\n`);
-    expect(asked.stderr).toMatch(/^2 people, \d+ a second\n$/);
-    const unasked = await runCommand(["batch", "--chart", at("plain.csv")], `${one}\n`);
-    expect(unasked.stderr).toBe("");
   });
 });
