@@ -23,7 +23,7 @@ export const ANSWERS: Readonly<Record<string, unknown>> = {
   log: { kept: true, sizes: ["M"], forgotten: 1 },
 };
 
-export const projectFiles: readonly string[] = readdirSync(join(import.meta.dirname, "project"));
+const projectFiles: readonly string[] = readdirSync(join(import.meta.dirname, "project"));
 
 /** One way to compile the project. */
 export interface CompilerSettings {
