@@ -155,6 +155,61 @@ const catalogue = {
     message: "{received} cannot be written ({reason})",
     expected: "a path in a folder that you may write to",
   },
+  "check-length-unknown": {
+    severity: "error",
+    message: "nothing is known of the {dimension}, by which {chart} is looked at",
+    expected: "readings of the {dimension}, or a cut with --prior reference",
+  },
+  "log-chart-not-found": {
+    severity: "warning",
+    message: "{count} outcomes in the log are of {received}, whose chart was not given, and were not used",
+    expected: "the chart that the sizes were taken from, under the same maker and name",
+  },
+  "lend-member-not-json": {
+    severity: "error",
+    message: "line {line} is not JSON",
+    expected: "one member a line, in the form that “tapewise batch” reads",
+  },
+  "lend-member-repeated": {
+    severity: "error",
+    message: "{received} stands in the list of members twice, and the second line was left out",
+    expected: "an id of their own for every member",
+  },
+  "shelf-column-missing": {
+    severity: "error",
+    message: "the shelf has no column “{column}”",
+    expected: "the columns chart, size and count",
+  },
+  "shelf-row-ragged": {
+    severity: "error",
+    message: "this line has {count} of {columns} cells and was not used",
+    expected: "{columns} cells",
+  },
+  "shelf-quote-open": {
+    severity: "error",
+    message: "the quotation marks of {received} do not fit",
+    expected: "a mark before and behind the cell, and double ones within it",
+  },
+  "shelf-count-invalid": {
+    severity: "error",
+    message: "{received} is no number of packs",
+    expected: "a whole number from 0 to {most}",
+  },
+  "shelf-chart-unknown": {
+    severity: "error",
+    message: "no chart that was given is called {received}{hint}",
+    expected: "one of {charts}",
+  },
+  "shelf-size-unknown": {
+    severity: "error",
+    message: "{chart} has no size {received}{hint}",
+    expected: "one of {sizes}",
+  },
+  "shelf-pack-repeated": {
+    severity: "error",
+    message: "{received} stands on the shelf twice, and the second line was not used",
+    expected: "one line for each size of a chart",
+  },
   "outcome-log-busy": {
     severity: "error",
     message: "{received} is being rewritten by {who} and did not come free within {seconds} s",

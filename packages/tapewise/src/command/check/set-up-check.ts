@@ -1,0 +1,61 @@
+import type { BodyCheckSetup } from "@tapewise/afterwards";
+import { type ChartDimension, type SizeChart, type SizeRanges, speakDimension } from "@tapewise/charts";
+import { type Belief, type Beliefs, formBeliefs, type Person } from "@tapewise/fit";
+import { createIssue, failure, type Outcome, success } from "@tapewise/outcome";
+import { tapewiseIssues } from "../../issues.ts";
+
+const LENGTHS: readonly ChartDimension[] = ["torso-length", "back-waist-length", "stature"];
+const GIRTHS: readonly ChartDimension[] = [
+  "hip-belt-girth",
+  "unstated-hip-girth",
+  "hip-girth",
+  "waist-girth",
+];
+
+/** The pack that is on the body. */
+export interface WornPack {
+  readonly chart: SizeChart;
+  readonly size: string;
+  readonly belt?: string | undefined;
+}
+
+/**
+ * What a check starts from: the pack, and what the readings say of the length and the girth that its chart goes by.
+ * Names that the chart does not know are left for the check itself to refuse.
+ *
+ * Code: `check-length-unknown`.
+ */
+export function setUpCheck({ chart, size, belt }: WornPack, person: Person): Outcome<BodyCheckSetup> {
+  const beliefs = formBeliefs(person.estimates, person.prior);
+  const worn = chart.sizes.find(({ name }) => name === size);
+  const wornBelt = belt === undefined ? worn : chart.belts.find(({ name }) => name === belt);
+  const dimension = stated(LENGTHS, worn?.ranges) ?? "torso-length";
+  const length = beliefOf(beliefs, dimension);
+  const girthDimension = stated(GIRTHS, wornBelt?.ranges);
+  const girth = girthDimension === undefined ? undefined : beliefOf(beliefs, girthDimension);
+  if (length === undefined) {
+    const facts = { dimension: speakDimension(dimension), chart: chart.chart };
+    const details = { path: ["readings", dimension], received: chart.chart, facts };
+    return failure([createIssue(tapewiseIssues, "check-length-unknown", details)]);
+  }
+  return success({
+    chart,
+    size,
+    length,
+    ...(belt === undefined ? {} : { belt }),
+    ...(girth === undefined ? {} : { girth }),
+  });
+}
+
+function stated(
+  dimensions: readonly ChartDimension[],
+  ranges: SizeRanges | undefined,
+): ChartDimension | undefined {
+  return dimensions.find((dimension) => ranges?.[dimension] !== undefined);
+}
+
+/** A chart that says "hip" and not which is held against the girth where its belt sits, else the widest. */
+function beliefOf(beliefs: Beliefs, dimension: ChartDimension): Belief | undefined {
+  if (dimension !== "unstated-hip-girth") return beliefs.of(dimension);
+  return beliefs.of("hip-belt-girth") ?? beliefs.of("hip-girth");
+}

@@ -1,0 +1,48 @@
+import type { ChartCorrection } from "@tapewise/afterwards";
+import { speakDimension } from "@tapewise/charts";
+import { writePercent } from "@tapewise/fit";
+import type { ChoiceByLog } from "../log/choose-by-log.ts";
+import { cleanWord } from "../text/clean.ts";
+import { bullets } from "../text/wrap.ts";
+import { counted } from "./log-lines.ts";
+import { lengthIn } from "./words.ts";
+
+/** What outcomes say of the charts that were chosen from, and what that changed. */
+export function choiceByLogLines(choices: readonly ChoiceByLog[], unit: "cm" | "in"): string[] {
+  if (choices.length === 0) return [];
+  return [
+    "By what became of earlier choices",
+    ...bullets(choices.map((one) => cleanWord(sentences(one, unit)))),
+    "",
+  ];
+}
+
+function sentences(choice: ChoiceByLog, unit: "cm" | "in"): string {
+  const { chart, outcomes, known, moved, printed, corrected, withDoubt } = choice;
+  const head = `${chart}, ${counted(outcomes, "outcome", "outcomes")}`;
+  if (known.length === 0) return `${head}: nothing to learn from; taken as printed.`;
+  if (moved.length === 0) {
+    const chances = known.map(
+      ({ dimension, learned }) =>
+        `${speakDimension(dimension)} off with ${writePercent(1 - learned.asPrintedProbability)}`,
+    );
+    return `${head}: taken as printed, for it is not sure enough that it is off (${chances.join(", ")}).`;
+  }
+  const change =
+    printed.pick === corrected.pick
+      ? `The pick is the same as by the printed chart, where ${printed.pick} would have ${writePercent(printed.probability)}.`
+      : `By the printed chart it would be ${printed.pick}, with ${writePercent(printed.probability)}.`;
+  const doubt =
+    withDoubt.pick === corrected.pick
+      ? `With what is left open about the offset counted in, ${corrected.pick} has ${writePercent(withDoubt.probability)}.`
+      : `With what is left open about the offset counted in, ${withDoubt.pick} is ahead, with ${writePercent(withDoubt.probability)}.`;
+  return `${head}: ${moved.map((one) => offWords(one, unit)).join("; ")}. Below, its ranges stand where outcomes have them. ${change} ${doubt}`;
+}
+
+function offWords({ dimension, learned }: ChartCorrection, unit: "cm" | "in"): string {
+  const { mean, lower, upper } = learned.offsetMm;
+  const way = dimension.endsWith("-girth") ? ["wider", "narrower"] : ["longer", "shorter"];
+  const [first, last] = mean < 0 ? [-upper, -lower] : [lower, upper];
+  const from = `${learned.outcomes} tell`;
+  return `the ${speakDimension(dimension)} seems ${lengthIn(Math.abs(mean), unit)} ${way[mean < 0 ? 1 : 0]} than printed (90 %: ${lengthIn(first, unit)} to ${lengthIn(last, unit)}; ${from})`;
+}
