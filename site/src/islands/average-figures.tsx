@@ -112,7 +112,7 @@ export function PathFigure(props: FigureProps & { readonly series: LessonSeries 
           </Stretched>
           <circle class="ruler-dot" cx={at(scale, last.meanMm)} cy={y(last.count)} r="6" />
         </svg>
-        <span class="ruler-value ruler-you-name">{lengthNumber(last.meanMm, unit, lang)}</span>
+        <span class="ruler-value ruler-you-name at-end">{lengthNumber(last.meanMm, unit, lang)}</span>
         <span class="ruler-name ruler-unit">{unitText(unit, lang)}</span>
         <RulerAxis scale={scale} />
         <span />

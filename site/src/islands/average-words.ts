@@ -40,6 +40,10 @@ export function noticeAverage(
 
 type Write = (mm: number) => string;
 
+function signed(mm: number, write: Write): string {
+  return `${mm > 0 ? "+" : ""}${write(mm)}`;
+}
+
 function aboutDrawn(
   answer: AverageAnswer,
   words: AverageWords,
@@ -56,7 +60,7 @@ function aboutDrawn(
     ...facts,
     difference: small(Math.abs(meanMm - lengthMm)),
     side: meanMm > lengthMm ? words.sideLonger : words.sideShorter,
-    offset: `${offsetMm > 0 ? "+" : ""}${small(offsetMm)}`,
+    offset: signed(offsetMm, small),
   };
   const first = !differs ? words.noticeExact : lasts ? words.noticeOffset : words.noticeOffsetNone;
   const said = [fill(first, off)];
@@ -135,8 +139,14 @@ function aboutFloor(answer: AverageAnswer, words: AverageWords, small: Write): r
     floor < NOTHING_MM
       ? fill(words.noticeFloorNone, { ten: small(ten.expected.rmseMm) })
       : fill(words.noticeFloor, {
-          lasting: small(error.lastingMm),
-          bias: small(one.expected.biasMm),
+          parts: [
+            ...(error.lastingMm < NOTHING_MM
+              ? []
+              : [fill(words.floorHands, { lasting: small(error.lastingMm) })]),
+            ...(Math.abs(one.expected.biasMm) < NOTHING_MM
+              ? []
+              : [fill(words.floorBias, { bias: signed(one.expected.biasMm, small) })]),
+          ].join(", "),
           ten: small(ten.expected.rmseMm),
           floor: small(floor),
         }),
@@ -170,7 +180,8 @@ function aboutMedian(answer: AverageAnswer, words: AverageWords, small: Write): 
   const { mean, median } = five;
   const isBetter = median.rmseMm < mean.rmseMm * (1 - SAME_ERROR);
   const hasSlips = answer.state.source === "drawn" && answer.state.slips !== "none";
-  if (isBetter && !hasSlips) return [];
+  const isSame = Math.abs(median.rmseMm - mean.rmseMm) <= mean.rmseMm * SAME_ERROR;
+  if (isSame || (isBetter && !hasSlips)) return [];
   return [
     fill(isBetter ? words.noticeMedian : words.noticeMedianSame, {
       median: small(median.rmseMm),
@@ -180,6 +191,6 @@ function aboutMedian(answer: AverageAnswer, words: AverageWords, small: Write): 
 }
 
 function aboutMarks({ error }: AverageAnswer, words: AverageWords, small: Write): readonly string[] {
-  if (error === undefined || error.stepMm < 2 * error.noiseMm || error.stepMm === 0) return [];
+  if (error === undefined || error.stepMm < 2 * error.noiseMm || error.noiseMm === 0) return [];
   return [fill(words.noticeCoarse, { step: small(error.stepMm), noise: small(error.noiseMm) })];
 }

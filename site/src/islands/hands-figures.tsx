@@ -60,8 +60,8 @@ export function ReadingsFigure({ answer, words, lang, unit }: HandsFigureProps):
       <ul class="figure-key">
         {answer.measurers.slice(0, SIGNS).map((measurer, index) => (
           <li key={measurer}>
-            <svg width="16" height="16" aria-hidden="true">
-              <Sign hand={index} x="8" y={8} />
+            <svg width="28" height="16" aria-hidden="true">
+              <Sign hand={index} x="14" y={8} />
             </svg>
             {measurer}
           </li>

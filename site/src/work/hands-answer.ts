@@ -95,7 +95,22 @@ function cut(report: measurement.StudyReport): measurement.StudyReport {
   return {
     ...report,
     agreement: widest.map((pair) => ({ ...pair, points: pair.points.slice(0, 400) })),
+    ...(report.technicalError === undefined ? {} : { technicalError: unnamed(report.technicalError) }),
+    ...(report.precision === undefined ? {} : { precision: { ...report.precision, perSubject: [] } }),
     issues: [],
+  };
+}
+
+/** Whom each error rests on is in the download; a page of figures does not name them. */
+function unnamed(error: measurement.TechnicalError): measurement.TechnicalError {
+  const bare = (tem: measurement.Tem): measurement.Tem => ({ ...tem, subjects: [] });
+  const { intra, inter, total } = error;
+  return {
+    ...error,
+    perMeasurer: error.perMeasurer.map(({ measurer, tem }) => ({ measurer, tem: bare(tem) })),
+    ...(intra === undefined ? {} : { intra: bare(intra) }),
+    ...(inter === undefined ? {} : { inter: bare(inter) }),
+    ...(total === undefined ? {} : { total: bare(total) }),
   };
 }
 

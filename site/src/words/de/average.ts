@@ -106,7 +106,7 @@ export const average: Same<"average"> = {
   wrongMean: "Mittel aus {count}",
   noticeTitle: "Was auffallen sollte",
   noticeOffset:
-    "Nach {taken} ist der Mittelwert {mean}: {difference} {side} als die wahre Länge. {offset} davon stecken in jeder Messung dieser Hand, und tausend weitere ließen sie dort.",
+    "Nach {taken} ist der Mittelwert {mean}: {difference} {side} als die wahre Länge. Diese Hand legt {offset} in jede Messung, und tausend weitere ließen sie dort.",
   noticeOffsetNone:
     "Nach {taken} ist der Mittelwert {mean}: {difference} {side} als die wahre Länge. Diese Hand hat keinen bleibenden Fehler; was übrig ist, ist Zufall, und weitere Messungen nehmen ihn weg.",
   noticeExact: "Nach {taken} ist der Mittelwert die wahre Länge, bis zur letzten gezeigten Stelle.",
@@ -119,7 +119,9 @@ export const average: Same<"average"> = {
   noticeShrinks:
     "Die Streuung schrumpft: Eine Messung streut um {one}, der Mittelwert von fünf um {five} um das herum, was solche Hände immer hinzufügen. √5 ist 2,24, und {from} ÷ 2,24 ist {to}.",
   noticeFloor:
-    "Was bleibt, schrumpft nicht: Solche Hände unterscheiden sich um {lasting} (und alle fügen {bias} hinzu), deshalb liegt ein Mittel aus zehn noch um {ten} daneben und eines aus einer Million um {floor}.",
+    "Was bleibt, schrumpft nicht: {parts}. Ein Mittel aus zehn liegt noch um {ten} daneben und eines aus einer Million um {floor}.",
+  floorHands: "solche Hände unterscheiden sich um {lasting}",
+  floorBias: "alle fügen {bias} hinzu",
   noticeFloorNone:
     "Hier bleibt nichts, deshalb kann das Mitteln immer weitergehen: Ein Mittel aus zehn liegt um {ten} daneben.",
   noticeSizesLess:

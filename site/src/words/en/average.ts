@@ -105,7 +105,7 @@ export const average = {
   wrongMean: "mean of {count}",
   noticeTitle: "What you should notice",
   noticeOffset:
-    "After {taken} the mean is {mean}: {difference} {side} than the true length. {offset} of that is in every reading of this hand, and a thousand more would leave it there.",
+    "After {taken} the mean is {mean}: {difference} {side} than the true length. This hand puts {offset} into every reading, and a thousand more would leave it there.",
   noticeOffsetNone:
     "After {taken} the mean is {mean}: {difference} {side} than the true length. This hand has no lasting error, so what is left is chance, and more readings take it away.",
   noticeExact: "After {taken} the mean is the true length to the last digit shown.",
@@ -117,7 +117,9 @@ export const average = {
   noticeShrinks:
     "Scatter shrinks: one reading scatters by {one}, the mean of five by {five} about what this kind of hand always adds. √5 is 2.24, and {from} ÷ 2.24 is {to}.",
   noticeFloor:
-    "What lasts does not: hands of this kind differ by {lasting} (and all add {bias}), so a mean of ten is still off by {ten} and a mean of a million by {floor}.",
+    "What lasts does not shrink: {parts}. A mean of ten is still off by {ten}, and a mean of a million by {floor}.",
+  floorHands: "hands of this kind differ by {lasting}",
+  floorBias: "all of them add {bias}",
   noticeFloorNone: "Here nothing lasts, so averaging may go on for ever: a mean of ten is off by {ten}.",
   noticeSizesLess:
     "One reading picks a wrong size for {one} of 100, three for {three}, five for {five}. Averaging helps as far as scatter is to blame.",
