@@ -211,8 +211,8 @@ const DRAWINGS: Readonly<Partial<Record<afterwards.BodyCheckItemId, Drawing>>> =
         <circle class="check-spot" cx="108" cy="214" r="9" />
         <Mark n={1} x={62} y={160} />
         <Mark n={2} x={138} y={222} />
-        <Mark n={3} x={124} y={262} />
-        <path class="body-leader" d="M111 262 L98 256" />
+        <Mark n={3} x={134} y={282} />
+        <path class="body-leader" d="M121 278 L98 258" />
       </Front>
     ),
   },

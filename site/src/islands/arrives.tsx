@@ -94,6 +94,13 @@ export function Arrives(props: ArrivesProps): JSX.Element {
   const setChoose = (next: Partial<ChooseState>, kind: "typing" | "step") =>
     change((old) => ({ ...old, choose: { ...old.choose, ...next } }), kind);
 
+  // What keeps the check from beginning can be mended here, and stays open while it is.
+  const [isOpen, setOpen] = useState(false);
+  const isBlocked = answer.blocked !== undefined;
+  useEffect(() => {
+    if (isBlocked) setOpen(true);
+  }, [isBlocked]);
+
   const look = answer.looks.at(-1);
   const head = useRef<HTMLHeadingElement>(null);
   const wantsFocus = useRef(false);
@@ -169,7 +176,7 @@ export function Arrives(props: ArrivesProps): JSX.Element {
           {words.setupTitle}
         </h2>
         <SetupLine {...view} />
-        <details open={answer.blocked !== undefined}>
+        <details open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
           <summary>{words.change}</summary>
           <form class="not-content" onSubmit={(event) => event.preventDefault()} noValidate>
             <UnitSwitch unit={unit} words={parts} onChange={(next) => setChoose({ unit: next }, "step")} />

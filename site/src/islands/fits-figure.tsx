@@ -62,12 +62,12 @@ export function FitsRuler({ figure, chart, words, parts, dimension, voice }: Fit
       <p class="fits-ends" aria-hidden="true">
         <span>
           {below.share > 0
-            ? `← ${fill(isGirth ? words.belowGirth : words.belowEnd, { share: shareText(below.share, lang) })}`
+            ? `←\u00a0${fill(isGirth ? words.belowGirth : words.belowEnd, { share: shareText(below.share, lang) })}`
             : ""}
         </span>
         <span>
           {above.share > 0
-            ? `${fill(isGirth ? words.aboveGirth : words.aboveEnd, { share: shareText(above.share, lang) })} →`
+            ? `${fill(isGirth ? words.aboveGirth : words.aboveEnd, { share: shareText(above.share, lang) })}\u00a0→`
             : ""}
         </span>
       </p>
