@@ -32,17 +32,9 @@ export function learnedLines(report: LearnedReport, unit: "cm" | "in"): string[]
   const moved = new Set(corrections.map(({ dimension }) => dimension));
   return [
     ...head,
-    ...table(
-      ["what", "from", `offset, ${unit} (90 %)`, "width (90 %)", "not as printed"],
-      [
-        ...known.map(({ dimension, learned }) => learnedRow(speakDimension(dimension), learned, unit)),
-        ...ofMaker.map(({ dimension, learned }) =>
-          learnedRow(`${speakDimension(dimension)}, all of the maker`, learned, unit),
-        ),
-      ],
-      ["left", "right", "right", "right", "right"],
-    ),
+    ...learnedTable("of this chart", known, unit),
     "",
+    ...(ofMaker.length === 0 ? [] : [...learnedTable("of its maker", ofMaker, unit), ""]),
     ...known.flatMap(({ dimension, learned }) =>
       note(
         moved.has(dimension)
@@ -70,15 +62,30 @@ export function learnedLines(report: LearnedReport, unit: "cm" | "in"): string[]
   ];
 }
 
-function learnedRow(what: string, learned: LearnedChart, unit: "cm" | "in"): string[] {
-  const { outcomes, offsetMm, widthFactor, asPrintedProbability } = learned;
-  return [
-    what,
-    String(outcomes),
-    `${signed(offsetMm.mean, unit)} (${signed(offsetMm.lower, unit)} to ${signed(offsetMm.upper, unit)})`,
-    `x ${widthFactor.mean.toFixed(2)} (${widthFactor.lower.toFixed(2)} to ${widthFactor.upper.toFixed(2)})`,
-    writePercent(1 - asPrintedProbability),
-  ];
+function learnedTable(
+  title: string,
+  rows: readonly { readonly dimension: ChartDimension; readonly learned: LearnedChart }[],
+  unit: "cm" | "in",
+): string[] {
+  return table(
+    [title, "from", `offset, ${unit} (90 %)`, "width x (90 %)", "off with"],
+    rows.map(({ dimension, learned }) => {
+      const { outcomes, offsetMm, widthFactor, asPrintedProbability } = learned;
+      return [
+        shorten(speakDimension(dimension), 16),
+        String(outcomes),
+        `${signed(offsetMm.mean, unit)} (${signed(offsetMm.lower, unit)} to ${signed(offsetMm.upper, unit)})`,
+        `${widthFactor.mean.toFixed(2)} (${widthFactor.lower.toFixed(2)} to ${widthFactor.upper.toFixed(2)})`,
+        shortPercent(1 - asPrintedProbability),
+      ];
+    }),
+    ["left", "right", "right", "right", "right"],
+  );
+}
+
+/** ">99 %" where a sentence has "more than 99 %". */
+function shortPercent(probability: number): string {
+  return writePercent(probability).replace("more than ", ">").replace("less than ", "<");
 }
 
 /** An offset with its sign: above 0 the packs come out longer than printed. */

@@ -31,7 +31,7 @@ export function lendingLines(lending: Lending, leastChance: number): string[] {
       without.map(({ member, best }) =>
         best === undefined
           ? `${member}: no pack on the shelf fits with ${writePercent(leastChance)} or more`
-          : `${member}: ${best} would suit, and went to somebody whom it serves the crew better to have it`,
+          : `${member}: ${best} would suit best, and none is left`,
       ),
     ),
     ...section(

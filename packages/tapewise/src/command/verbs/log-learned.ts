@@ -112,7 +112,7 @@ async function runLearned(
   await print(io.stdout, [
     ...reports.flatMap((report) => [...learnedLines(report, unit), ""]),
     ...wrap(
-      "Offset: how much longer the packs come out than printed; width: what the span of a range is to be multiplied by; both if the charts are not as printed. How far makers are off beforehand is an assumption.",
+      "Offset: how much longer the packs come out than printed; width: what the span of a range is to be multiplied by; both if the charts are not as printed, which “off with” is the chance of. How far makers are off beforehand is an assumption.",
     ),
   ]);
 }

@@ -1,0 +1,98 @@
+import { describe, expect, test } from "vitest";
+import { folderWith, runCommand } from "../../run-command.ts";
+
+const person = (id: string, ...torso: readonly string[]) =>
+  JSON.stringify({ id, measuredBy: "helper", readings: { "torso-length": torso } });
+const at = folderWith({
+  // Wren fits both sizes; Lior only S, Tobias only M.
+  "crew.ndjson": `${person("wren", "42.5 cm", "42.6 cm")}\n${person("lior", "40.5 cm", "40.4 cm")}\n\n${person("tobias", "45.5 cm", "45.4 cm")}\n`,
+  "bad.ndjson": `${person("wren", "42.5 cm", "42.6 cm")}\n{\n${person("wren", "40 cm", "40.1 cm")}\n${person("ana", "42")}\n`,
+  "chart.csv": "# chart: Doily 45\nsize,torso-length (cm)\nS,38-43\nM,42-48\n",
+  "shelf.csv": "chart,size,count\nDoily 45,S,1\nDoily 45,M,2\n",
+  "short.csv": "size;count;chart\nS;1;Doily 45\nM;1;Doily 45\n",
+  "faulty.csv":
+    "chart,size,count\nDoily 45,S,1\nDoily 45,S,1\nDoly 45,S,1\nDoily 45,XL,1\nDoily 45,M,-1\nDoily 45,M\n",
+  "headless.csv": "chart,size\nDoily 45,S\n",
+});
+const lend = (members: string, shelf: string, ...argv: readonly string[]) =>
+  runCommand([
+    ...["lend", "--members", at(members), "--chart", at("chart.csv"), "--shelf", at(shelf)],
+    ...argv,
+  ]);
+const codesOf = (stdout: string) =>
+  JSON.parse(stdout).issues.map(({ code, place }: { code: string; place?: { line: number } }) => [
+    code,
+    place?.line,
+  ]);
+
+describe("tapewise lend", () => {
+  test("lends so that everybody is served who can be", async () => {
+    const { status, stdout } = await lend("crew.ndjson", "shelf.csv");
+    expect(status).toBe(0);
+    // Lior fits S alone, of which there is one: so Wren takes M.
+    expect(stdout).toMatch(/^ {2}wren +Doily 45, M +/m);
+    expect(stdout).toMatch(/^ {2}lior +Doily 45, S +/m);
+    expect(stdout).toMatch(/^ {2}tobias +Doily 45, M +/m);
+    expect(stdout).not.toMatch(/^Without$/m);
+    expect(stdout.replace(/\s+/g, " ")).toContain("let a professional fitter or a clinician look");
+    expect(Math.max(...stdout.split("\n").map((line) => line.length))).toBeLessThanOrEqual(80);
+  });
+
+  test("says who goes without, and what to get next", async () => {
+    const { stdout } = await lend("crew.ndjson", "short.csv");
+    expect(stdout).toMatch(/^Without\n {2}- wren: Doily 45, [SM] would suit best, and none is left$/m);
+    expect(stdout).toMatch(/^To get next, the most worthwhile first\n {2}- Doily 45, [SM]: serves wren$/m);
+    const { stdout: json } = await lend("crew.ndjson", "short.csv", "--json");
+    const { lent, without, next } = JSON.parse(json);
+    expect(lent.map(({ member, pack }: { member: string; pack: string }) => [member, pack])).toEqual([
+      ["lior", "Doily 45, S"],
+      ["tobias", "Doily 45, M"],
+    ]);
+    expect(without).toMatchObject([{ member: "wren" }]);
+    expect(next[0].serves).toBe("wren");
+  });
+
+  test("lends nothing that fits with less than the least chance", async () => {
+    const { stdout } = await lend("crew.ndjson", "short.csv", "--goal", "misfit", "--least-chance", "1");
+    expect(stdout).toMatch(/^Lent: 0 packs$/m);
+    expect(stdout).toContain("- wren: no pack on the shelf fits with");
+  });
+
+  test("leaves out whom no sound choice can be made for, and says on which line", async () => {
+    const { status, stdout } = await lend("bad.ndjson", "shelf.csv", "--json");
+    expect(status).toBe(1);
+    const codes = codesOf(stdout);
+    expect(codes).toContainEqual(["lend-member-not-json", 2]);
+    expect(codes).toContainEqual(["lend-member-repeated", 3]);
+    expect(codes).toContainEqual(["length-no-unit", 4]);
+    expect(JSON.parse(stdout).lent).toHaveLength(1);
+  });
+
+  test("leaves out rows of the shelf that cannot be used, and says which", async () => {
+    const { status, stdout } = await lend("crew.ndjson", "faulty.csv", "--json");
+    expect(status).toBe(1);
+    expect(codesOf(stdout).filter(([code]: [string]) => code.startsWith("shelf-"))).toEqual([
+      ["shelf-pack-repeated", 3],
+      ["shelf-chart-unknown", 4],
+      ["shelf-size-unknown", 5],
+      ["shelf-count-invalid", 6],
+      ["shelf-row-ragged", 7],
+    ]);
+    const headless = await lend("crew.ndjson", "headless.csv");
+    expect([headless.status, headless.stdout]).toEqual([1, ""]);
+    expect(headless.stderr).toContain("[shelf-column-missing]");
+  });
+
+  test.each([
+    [["--chart", at("chart.csv"), "--shelf", at("shelf.csv")], "--members crew.ndjson"],
+    [["--members", at("crew.ndjson"), "--chart", at("chart.csv")], "--shelf shelf.csv"],
+    [["--members", at("crew.ndjson"), "--shelf", at("shelf.csv")], "--chart chart.csv"],
+    [["--members", at("no.ndjson"), "--chart", at("chart.csv"), "--shelf", at("shelf.csv")], "file-missing"],
+    [["--least-chance", "50"], "from 0 to 1"],
+    [["--goal", "best"], "misfit"],
+  ])("%j is a wrong call", async (argv, says) => {
+    const { status, stdout, stderr } = await runCommand(["lend", ...argv]);
+    expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
+    expect(stderr).toContain(says);
+  });
+});

@@ -1,0 +1,254 @@
+import { appendFileSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { folderWith, runCommand } from "../../run-command.ts";
+
+const row = (id: string, person: string, more: object) =>
+  JSON.stringify({
+    v: 1,
+    id,
+    at: "2026-05-04",
+    person,
+    product: { maker: "Gingham", chart: "Doily 45" },
+    size: "M",
+    outcome: "kept",
+    ...more,
+  });
+const TOO_LONG = {
+  outcome: "exchanged",
+  reason: "harness-too-long",
+  estimates: { "torso-length": { mm: 441, uncertaintyMm: 8 } },
+};
+const many = Array.from({ length: 30 }, (_, k) => row(`r${k}`, `p${k}`, TOO_LONG)).join("\n");
+const CHART = "# chart: Doily 45\n# maker: Gingham\nsize,torso-length (cm)\nS,38-43\nM,43-48\n";
+const at = folderWith({
+  "chart.csv": CHART,
+  "other.csv": "# chart: Spoon 30\n# maker: Gingham\nsize,torso-length (cm)\nM,43-48\n",
+  "many.ndjson": `${many}\n`,
+  "few.ndjson": `${row("a", "heron", {})}\n${row("b", "knot", { size: "S", estimates: { "torso-length": { mm: 410, uncertaintyMm: 8 } } })}\n`,
+  "broken.ndjson": `${row("a", "heron", {})}\nnot json\n${row("a", "heron", {})}\n{"v":1,"at":"2026-0`,
+  "gone.ndjson": `${row("a", "heron", {})}\n${row("b", "magpie", {})}\n${row("c", "heron", TOO_LONG)}\n`,
+  "crew.ndjson": `{"id":"wren","readings":{"torso-length":["43.4 cm","43.6 cm"]}}\n{"id":"ben","readings":{"torso-length":["39 cm"]}}\n`,
+});
+const log = (...argv: readonly string[]) => runCommand(["log", ...argv]);
+const torso = ["--torso-length", "44 cm", "43.6 cm"] as const;
+const add = (file: string, outcome: string, ...argv: readonly string[]) =>
+  log("add", file, outcome, "--chart", at("chart.csv"), ...argv);
+
+describe("tapewise log add", () => {
+  test("begins a log, and keeps what was believed and no reading", async () => {
+    const file = at("new.ndjson");
+    const noted = await add(
+      file,
+      "kept",
+      "--size",
+      "M",
+      "--pseudonym",
+      "heron",
+      "--at",
+      "2026-05-04",
+      ...torso,
+    );
+    expect(noted.status).toBe(0);
+    expect(noted.stdout.replace(/\s+/g, " ")).toContain("Doily 45, M, kept");
+    const { id, ...kept } = JSON.parse(readFileSync(file, "utf8"));
+    expect(id).toEqual(expect.any(String));
+    expect(kept).toMatchObject({
+      v: 1,
+      at: "2026-05-04",
+      person: "heron",
+      product: { maker: "Gingham", chart: "Doily 45" },
+      size: "M",
+      outcome: "kept",
+    });
+    // The mean of 440 and 436 mm.
+    expect(kept.estimates["torso-length"].mm).toBe(438);
+    expect(JSON.stringify(kept)).not.toContain("43.6");
+  });
+
+  test("takes a reason and the size in its place, and prints the row as JSON", async () => {
+    const { status, stdout } = await add(
+      at("json.ndjson"),
+      "exchanged",
+      ...["--size", "M", "--reason", "harness-too-long", "--exchanged-for", "S", "--id", "x1", "--json"],
+      ...torso,
+    );
+    expect(status).toBe(0);
+    expect(JSON.parse(stdout).row).toMatchObject({
+      id: "x1",
+      outcome: "exchanged",
+      reason: "harness-too-long",
+      exchangedFor: "S",
+    });
+    // Without --at it is the day of the clock, in the form of a date.
+    expect(JSON.parse(stdout).row.at).toMatch(/^\d{4}-\d\d-\d\d$/);
+  });
+
+  test("says that a row without readings teaches nothing", async () => {
+    const { status, stderr } = await add(at("plain.ndjson"), "kept", "--size", "M");
+    expect(status).toBe(0);
+    expect(stderr.replace(/\s+/g, " ")).toContain("teaches nothing of the chart");
+  });
+
+  test.each([
+    [["kept", "--size", "XL"], "evidence-size-unknown"],
+    [["exchanged", "--size", "M", "--exchanged-for", "XL"], "evidence-size-unknown"],
+    [["kept", "--size", "M", "--reason", "harness-too-long"], "outcome-kept-yet-exchanged"],
+    [["kept", "--size", "M", "--at", "yesterday"], "outcome-field-invalid"],
+    [["kept", "--size", "M", "--torso-length", "44"], "length-no-unit"],
+  ])("%j adds nothing", async ([outcome = "", ...argv], code) => {
+    const { status, stderr } = await add(at("never.ndjson"), outcome, ...argv);
+    expect(status).toBe(1);
+    expect(stderr).toContain(`[${code}]`);
+    expect(stderr).toContain("Nothing was added.");
+    expect(() => readFileSync(at("never.ndjson"))).toThrow("ENOENT");
+  });
+
+  test("questions a pseudonym that leads to somebody", async () => {
+    const { status, stderr } = await add(
+      at("mail.ndjson"),
+      "kept",
+      "--size",
+      "M",
+      "--pseudonym",
+      "a.b@example.org",
+    );
+    expect(status).toBe(0);
+    expect(stderr).toContain("[outcome-person-identifying]");
+  });
+
+  test.each([
+    [["add", "l.ndjson", "returned", "--chart", "c.csv", "--size", "M"], "kept"],
+    [["add", "l.ndjson", "kept", "--size", "M"], "--chart chart.csv"],
+    [["add", "l.ndjson", "kept", "--chart", "c.csv"], "--size M"],
+    [["add", "no-such/l.ndjson", "kept", "--chart", at("chart.csv"), "--size", "M"], "file-unwritable"],
+    [["show", at("none.ndjson")], "file-missing"],
+    [["forget", at("none.ndjson"), "heron"], "file-missing"],
+    [["learned", at("none.ndjson"), "--chart", at("chart.csv")], "file-missing"],
+    [["learned", at("many.ndjson")], "--chart chart.csv"],
+    [["rub-out"], "unknown command"],
+  ])("%j is a wrong call", async (argv, says) => {
+    const { status, stdout, stderr } = await log(...argv);
+    expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
+    expect(stderr).toContain(says);
+  });
+});
+
+describe("tapewise log show", () => {
+  test("counts by product and size", async () => {
+    const { status, stdout } = await log("show", at("gone.ndjson"));
+    expect(status).toBe(0);
+    expect(stdout.replace(/\s+/g, " ")).toContain("3 outcomes of 2 people, of 2026-05-04");
+    expect(stdout).toMatch(/^ {2}M +2 +1 +1 harness-too-long$/m);
+  });
+
+  test("reports bad lines with their numbers, and a last line that breaks off", async () => {
+    const { status, stdout } = await log("show", at("broken.ndjson"));
+    expect(status).toBe(1);
+    expect(stdout).toContain("1 outcome of 1 person");
+    const text = stdout.replace(/\s+/g, " ");
+    expect(text).toMatch(/line 2, column 1: the line is not JSON\..*?\[outcome-line-not-json\]/);
+    expect(text).toMatch(/line 3, column 1: .*?\[outcome-id-repeated\]/);
+    expect(text).toMatch(/line 4, column 1: .*?\[outcome-line-torn\]/);
+    const { stdout: json } = await log("show", at("broken.ndjson"), "--json");
+    const { rows, products, issues } = JSON.parse(json);
+    expect(rows).toBe(1);
+    expect(products).toEqual([
+      { maker: "Gingham", chart: "Doily 45", sizes: [{ size: "M", kept: 1, exchanged: 0, reasons: {} }] },
+    ]);
+    expect(issues.map(({ place }: { place: { line: number } }) => place.line)).toEqual([2, 3, 4]);
+  });
+});
+
+describe("tapewise log forget", () => {
+  test("takes out every row of a person and no other", async () => {
+    const { status, stdout } = await log("forget", at("gone.ndjson"), "heron");
+    expect([status, stdout.includes("2 rows of heron")]).toEqual([0, true]);
+    expect(readFileSync(at("gone.ndjson"), "utf8")).toBe(`${row("b", "magpie", {})}\n`);
+    const nobody = await log("forget", at("gone.ndjson"), "heron", "--json");
+    expect(JSON.parse(nobody.stdout)).toEqual({ forgotten: { rows: 0, unreadable: 0 } });
+    const words = await log("forget", at("gone.ndjson"), "heron");
+    expect(words.stdout).toContain("Nobody is called heron");
+  });
+});
+
+describe("tapewise log learned", () => {
+  test("tells offset and width with their 90 %, and from when on that changes choices", async () => {
+    const { status, stdout, stderr } = await log("learned", at("many.ndjson"), "--chart", at("chart.csv"));
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toMatch(/^ {2}torso length +30 +\+\d\.\d \(\+?\d\.\d to \+\d\.\d\) +\d\.\d\d \(/m);
+    expect(stdout).toContain("sure enough, so that choices go by moved ranges");
+    expect(Math.max(...stdout.split("\n").map((line) => line.length))).toBeLessThanOrEqual(80);
+    const few = await log("learned", at("few.ndjson"), "--chart", at("chart.csv"));
+    expect(few.stdout.replace(/\s+/g, " ")).toMatch(
+      /not sure enough to change choices \(\d+ %; from 95 % on\)/,
+    );
+  });
+
+  test("JSON holds the same, and whom it would give another size", async () => {
+    const { stdout } = await log(
+      ...["learned", at("many.ndjson"), "--chart", at("chart.csv"), "--members", at("crew.ndjson"), "--json"],
+    );
+    const [chart] = JSON.parse(stdout).charts;
+    expect(chart).toMatchObject({ chart: "Doily 45", rows: 30, moved: ["torso-length"] });
+    const [{ learned }] = chart.known;
+    expect(learned.outcomes).toBe(30);
+    expect(learned.offsetMm.lower).toBeLessThan(learned.offsetMm.mean);
+    expect(learned.offsetMm.mean).toBeLessThan(learned.offsetMm.upper);
+    // By the printed chart 43.5 cm is M; ranges that come out longer make it S. 39 cm is S both ways.
+    expect(chart.changed).toEqual({
+      people: 2,
+      changed: 1,
+      share: 0.5,
+      moves: [{ from: "M", to: "S", people: 1 }],
+    });
+  });
+
+  test("says which rows are of charts that were not given", async () => {
+    const { status, stderr } = await log("learned", at("many.ndjson"), "--chart", at("other.csv"));
+    expect(status).toBe(0);
+    expect(stderr.replace(/\s+/g, " ")).toContain("30 outcomes in the log are of");
+    expect(stderr).toContain("[log-chart-not-found]");
+  });
+});
+
+describe("tapewise choose --log", () => {
+  const choose = (file: string, ...argv: readonly string[]) =>
+    runCommand([
+      ...["choose", "--torso-length", "43.4 cm", "43.6 cm", "--measured-by", "helper"],
+      ...["--chart", at("chart.csv"), "--log", at(file), ...argv],
+    ]);
+
+  test("goes by what was learned, says how far and from how many, and what the chart would have said", async () => {
+    const { status, stdout } = await choose("many.ndjson");
+    expect(status).toBe(0);
+    const text = stdout.replace(/\s+/g, " ");
+    expect(text).toMatch(
+      /Doily 45, 30 outcomes: the torso length seems \d\.\d cm longer than printed \(90 %: \d\.\d cm to \d\.\d cm; 30 tell\)/,
+    );
+    expect(text).toContain("By the printed chart it would be M");
+    expect(text).toMatch(/Take S[:.]/);
+    const { stdout: json } = await choose("many.ndjson", "--json");
+    const { choices, byLog } = JSON.parse(json);
+    expect(choices[0].pick).toBe("S");
+    expect(byLog[0]).toMatchObject({ outcomes: 30, printed: { pick: "M" }, corrected: { pick: "S" } });
+    expect(byLog[0].withDoubt.probability).toBeLessThan(byLog[0].corrected.probability);
+  });
+
+  test("takes the chart at its word where few rows say little, and says so", async () => {
+    const { stdout } = await choose("few.ndjson");
+    expect(stdout.replace(/\s+/g, " ")).toMatch(/2 outcomes: taken as printed, for it is not sure enough/);
+    expect(stdout).toMatch(/Take M|take M|Measure again/);
+    const plain = await choose("few.ndjson", "--json");
+    expect(JSON.parse(plain.stdout).byLog[0].printed).toEqual(JSON.parse(plain.stdout).byLog[0].corrected);
+  });
+
+  test("a line of the log that cannot be read is told, and the rest counts", async () => {
+    appendFileSync(at("many.ndjson"), "half a li");
+    const { status, stdout, stderr } = await choose("many.ndjson");
+    expect(status).toBe(1);
+    expect(stderr).toContain("[outcome-line-torn]");
+    expect(stdout).toContain("30 outcomes");
+    const none = await choose("none.ndjson");
+    expect([none.status, none.stdout]).toEqual([2, ""]);
+  });
+});
