@@ -37,6 +37,11 @@ if (changed !== "") {
   console.error(`Not released: commit or remove these first.\n${changed}`);
   process.exit(1);
 }
+// What older sources left in dist would be packed with the rest.
+for (const name of readdirSync(join(root, "packages"))) {
+  rmSync(join(root, "packages", name, "dist"), { recursive: true, force: true });
+  rmSync(join(root, "packages", name, "tsconfig.tsbuildinfo"), { force: true });
+}
 must("build", "npm", ["run", "--silent", "build"]);
 must("tests", "npm", ["test", "--silent"]);
 must("consumers", "npm", ["run", "--silent", "test:consumers"]);
