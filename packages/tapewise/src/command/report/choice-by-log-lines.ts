@@ -36,7 +36,7 @@ function sentences(choice: ChoiceByLog, unit: "cm" | "in"): string {
     withDoubt.pick === corrected.pick
       ? `With what is left open about the offset counted in, ${corrected.pick} has ${writePercent(withDoubt.probability)}.`
       : `With what is left open about the offset counted in, ${withDoubt.pick} is ahead, with ${writePercent(withDoubt.probability)}.`;
-  return `${head}: ${moved.map((one) => offWords(one, unit)).join("; ")}. Below, its ranges stand where outcomes have them. ${change} ${doubt}`;
+  return `${head}: ${moved.map((one) => offWords(one, unit)).join("; ")}. Below, its ranges stand where outcomes have them: ${corrected.pick}, with ${writePercent(corrected.probability)}. ${change} ${doubt}`;
 }
 
 function offWords({ dimension, learned }: ChartCorrection, unit: "cm" | "in"): string {
