@@ -98,6 +98,7 @@ export default defineConfig({
       },
     },
     worker: { format: "es" },
-    build: { assetsInlineLimit: 0 },
+    // Astro names what a page needs beforehand; what is loaded later is small and needs no helper for that.
+    build: { assetsInlineLimit: 0, modulePreload: false },
   },
 });

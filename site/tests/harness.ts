@@ -1,7 +1,7 @@
 import { existsSync } from "node:fs";
 import { join } from "node:path";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
-import { afterAll, beforeAll } from "vitest";
+import { afterAll, afterEach, beforeAll } from "vitest";
 import { startChromium } from "./chromium.ts";
 import { dist, type ServedSite, serveSite } from "./serve-site.ts";
 
@@ -53,8 +53,12 @@ export function useSite(): Harness {
     [site, browser] = await Promise.all([serveSite(base), startChromium()]);
   }, 60_000);
 
+  // Pages that are left open slow down those that follow.
+  afterEach(async () => {
+    await Promise.all(contexts.splice(0).map((context) => context.close()));
+  });
+
   afterAll(async () => {
-    await Promise.all(contexts.map((context) => context.close()));
     await browser?.close();
     await site?.close();
   });

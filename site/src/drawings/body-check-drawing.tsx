@@ -122,7 +122,7 @@ const DRAWINGS: Readonly<Partial<Record<afterwards.BodyCheckItemId, Drawing>>> =
     content: (
       <Side>
         <SideStraps belt="seen" />
-        <path class="body-bone" d="M150 280 C158 260 190 256 206 276" />
+        <path class="check-bone" d="M150 280 C158 260 190 256 206 276" />
         <path class="body-level" d="M120 264 H262" />
         <Mark n={1} x={252} y={244} />
         <Mark n={2} x={170} y={320} />

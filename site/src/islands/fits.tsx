@@ -232,9 +232,23 @@ export function Fits(props: FitsProps): JSX.Element {
             <p class="hint">{words.shareHint}</p>
             <LinkRow words={parts} tooLong={tooLong} fragment={() => writeFragment(state, keys)} />
           </section>
+          {answer.coverage === undefined ? null : (
+            <div class="strip">
+              <strong>
+                {fill(words.leavesOut, { share: shareText(answer.coverage.byNone.share, lang) })}
+              </strong>
+              <button
+                type="button"
+                class="small"
+                onClick={() => document.getElementById("answer-title")?.focus()}
+              >
+                {words.seeWhom}
+              </button>
+            </div>
+          )}
         </form>
         <section class="answer" aria-labelledby="answer-title" aria-busy={isBusy}>
-          <h2 id="answer-title" class="unseen">
+          <h2 id="answer-title" class="unseen" tabIndex={-1}>
             {words.answerTitle}
           </h2>
           {failure === undefined ? null : (
@@ -431,8 +445,10 @@ function Stock({ answer, words, voice }: PartProps): JSX.Element | null {
   const number = new Intl.NumberFormat(lang, { maximumFractionDigits: 1 });
   return (
     <div aria-live="polite">
-      <p class="fits-line">{fill(words.stockLine, { total: stock.total, members: stock.members })}</p>
-      <section class="scroll" aria-labelledby="stock-title" tabIndex={0}>
+      <p id="stock-line" class="fits-line">
+        {fill(words.stockLine, { total: stock.total, members: stock.members })}
+      </p>
+      <section class="scroll" aria-labelledby="stock-line" tabIndex={0}>
         <table>
           <thead>
             <tr>

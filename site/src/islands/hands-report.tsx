@@ -23,8 +23,8 @@ const SELDOM = 0.05;
 /** A slope of the number of hands: with fewer than this the interval between hands is wide whatever is done. */
 const FEW_HANDS = 4;
 
-/** All that a study tells, each part with what it means for a fitter. */
-export function HandsReport(props: ReportProps): JSX.Element {
+/** What a study comes to, and its pictures. */
+export function HandsPictures(props: ReportProps): JSX.Element {
   const { answer, report, words, parts, lang, unit } = props;
   const figure = { answer, words, parts, lang, unit };
   return (
@@ -39,17 +39,35 @@ export function HandsReport(props: ReportProps): JSX.Element {
           </>
         )}
       </section>
-      <section class="panel">
-        <Errors {...props} />
-        <PrecisionPart {...props} />
-        <Correlation {...props} />
-        <Agreement {...props} />
-        <Change {...props} />
-        <Trend {...props} />
-        <Digits {...props} />
-        <Allowance {...props} />
-      </section>
     </>
+  );
+}
+
+/** How large the errors are, each part with what it means for a fitter. */
+export function HandsErrors(props: ReportProps): JSX.Element {
+  return (
+    <section class="panel">
+      <Errors {...props} />
+      <PrecisionPart {...props} />
+      <Correlation {...props} />
+      <Change {...props} />
+    </section>
+  );
+}
+
+/** Whose hand does what, each part with what it means for a fitter. */
+export function HandsHabits(props: ReportProps): JSX.Element | null {
+  const { agreement, trend, digits, allowance } = props.report;
+  if (agreement.length === 0 && trend === undefined && digits === undefined && allowance === undefined) {
+    return null;
+  }
+  return (
+    <section class="panel">
+      <Agreement {...props} />
+      <Trend {...props} />
+      <Digits {...props} />
+      <Allowance {...props} />
+    </section>
   );
 }
 

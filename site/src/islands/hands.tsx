@@ -24,7 +24,7 @@ import {
   MOST_TOLD,
 } from "../work/hands-answer.ts";
 import { bareUnits, emptyHands, type HandsState, handsDimensions, handsKeys } from "../work/hands-state.ts";
-import { HandsReport } from "./hands-report.tsx";
+import { HandsErrors, HandsHabits, HandsPictures } from "./hands-report.tsx";
 import { LineEditor, selectLine } from "./line-editor.tsx";
 
 interface HandsProps {
@@ -66,6 +66,8 @@ export function Hands(props: HandsProps): JSX.Element {
   // What is shown of an answer is drawn in tasks of its own, so that typing is never held up.
   const read = useLater(answer, 0);
   const reported = useLater(answer, 60);
+  const detailed = useLater(answer, 120);
+  const finished = useLater(answer, 180);
   const shownUnit = useLater(unit, 0);
   const told = useMemo(() => {
     const voice: Voice = { lang, unit: "cm", messages };
@@ -89,7 +91,7 @@ export function Hands(props: HandsProps): JSX.Element {
   const report = useMemo(
     () =>
       reported.report === undefined ? null : (
-        <HandsReport
+        <HandsPictures
           answer={reported}
           report={reported.report}
           {...{ words, parts, lang }}
@@ -97,6 +99,30 @@ export function Hands(props: HandsProps): JSX.Element {
         />
       ),
     [reported, words, parts, lang, shownUnit],
+  );
+  const figures = useMemo(
+    () =>
+      detailed.report === undefined ? null : (
+        <HandsErrors
+          answer={detailed}
+          report={detailed.report}
+          {...{ words, parts, lang }}
+          unit={shownUnit}
+        />
+      ),
+    [detailed, words, parts, lang, shownUnit],
+  );
+  const habits = useMemo(
+    () =>
+      finished.report === undefined ? null : (
+        <HandsHabits
+          answer={finished}
+          report={finished.report}
+          {...{ words, parts, lang }}
+          unit={shownUnit}
+        />
+      ),
+    [finished, words, parts, lang, shownUnit],
   );
   const download = () => {
     if (answer.json === undefined) return;
@@ -211,6 +237,8 @@ export function Hands(props: HandsProps): JSX.Element {
         </div>
         <div>
           {report}
+          {figures}
+          {habits}
           {answer.isTooMany ? (
             <p class="note warning">
               {fill(words.tooMany, { measurers: MOST_MEASURERS, readings: MOST_READINGS })}
@@ -282,22 +310,35 @@ function Told({ severity, title, told, words, parts, voice, go }: ToldProps): JS
       <ul class="told">
         {own.map(({ issue, line, column }, index) => (
           <li key={`${issue.code} ${line} ${index}`}>
-            {line === undefined ? null : (
-              <button
-                type="button"
-                class="quiet small"
-                aria-label={fill(words.goLine, { line })}
-                title={fill(words.place, { line, column: column ?? 1 })}
-                onClick={() => go(line)}
-              >
-                {column === undefined ? line : `${line}:${column}`}
-              </button>
-            )}
+            {line === undefined ? null : <Go {...{ line, column, words, go }} />}
             <ProblemLine problem={sayIssue(issue, voice)} words={parts} />
           </li>
         ))}
       </ul>
     </section>
+  );
+}
+
+interface GoProps {
+  readonly line: number;
+  readonly column: number | undefined;
+  readonly words: Words["hands"];
+  readonly go: (line: number) => void;
+}
+
+/** Leads to a place in the text; what is seen of it is part of what is heard. */
+function Go({ line, column, words, go }: GoProps): JSX.Element {
+  const place = column === undefined ? String(line) : `${line}:${column}`;
+  return (
+    <button
+      type="button"
+      class="quiet small"
+      aria-label={`${place}, ${fill(words.goLine, { line })}`}
+      title={fill(words.place, { line, column: column ?? 1 })}
+      onClick={() => go(line)}
+    >
+      {place}
+    </button>
   );
 }
 

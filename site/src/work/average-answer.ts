@@ -73,7 +73,7 @@ export interface AverageAnswer {
 }
 
 /** Numbers of readings that are compared. */
-export const COUNTS: readonly number[] = [1, 3, 5, 10];
+const COUNTS: readonly number[] = [1, 3, 5, 10];
 /** Series for each: a share is then known to a per cent or so. */
 const RUNS = 4000;
 const MOST_POINTS = 160;
@@ -286,7 +286,7 @@ function barWidth(rangeMm: number, stepMm: number): number {
 }
 
 /** Readings one a line, or parted by semicolons or tabs, with the line that each stands in. */
-export function splitReadings(text: string): {
+function splitReadings(text: string): {
   readonly texts: readonly string[];
   readonly lines: readonly number[];
 } {

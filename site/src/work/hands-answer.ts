@@ -46,8 +46,8 @@ export interface HandsAnswer {
 
 export const MOST_TOLD = 100;
 export const MOST_ROWS = 60;
-export const MOST_ASIDE = 60;
-export const MOST_PAIRS = 12;
+const MOST_ASIDE = 60;
+const MOST_PAIRS = 12;
 /** More hands make more pairs than anybody looks at, and more readings keep a page waiting. */
 export const MOST_MEASURERS = 30;
 export const MOST_READINGS = 25_000;

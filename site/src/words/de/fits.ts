@@ -26,6 +26,7 @@ export const fits: Same<"fits"> = {
     "Falls Ihre Leute größer oder kleiner sind als die vermessenen (im Mittel {mean}): 171 cm, 5 ft 7 in. Leer heißt: wie vermessen.",
   answerTitle: "Wem sie passt",
   leavesOut: "Lässt {share} aus",
+  seeWhom: "Wen",
   leavesOutWords: "Keine Größe von {chart} passt {list}.",
   ofCut: { women: "{share} der Frauen", men: "{share} der Männer" },
   and: " und ",

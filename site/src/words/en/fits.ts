@@ -25,6 +25,7 @@ export const fits = {
     "If your people are taller or shorter than those surveyed ({mean} on average): 171 cm, 5 ft 7 in. Blank means as surveyed.",
   answerTitle: "Whom it fits",
   leavesOut: "Leaves out {share}",
+  seeWhom: "See whom",
   leavesOutWords: "No size of {chart} fits {list}.",
   ofCut: { women: "{share} of the women", men: "{share} of the men" },
   and: " and ",
