@@ -66,15 +66,17 @@ export function Arrives(props: ArrivesProps): JSX.Element {
   const { answer, isBusy, failure, ask } = useWorker<ArrivesQuestion, ArrivesAnswer>(createWorker, first);
   const voice = useMemo<Voice>(() => ({ lang, unit, messages }), [lang, unit, messages]);
   const chart = shelf.find(({ id }) => id === pack)?.chart ?? (own.trim() === "" ? undefined : pasted.chart);
+  // A text that is still being read is waited for, so that the step that is shown does not come and go.
+  const isReading = own.trim() !== "" && pasted.text !== own && pasted.failure === undefined;
   const question = useMemo<ArrivesQuestion>(() => ({ state, chart }), [state, chart]);
   const isFirst = state === start;
   // The example's answer is there already; only what differs from it is asked.
   const asked = useRef(false);
   useEffect(() => {
-    if (!ready || (!asked.current && isFirst)) return;
+    if (!ready || isReading || (!asked.current && isFirst)) return;
     asked.current = true;
     ask(question, 60);
-  }, [ready, question, ask, isFirst]);
+  }, [ready, isReading, question, ask, isFirst]);
 
   // Another pack on the body begins the check anew.
   const setWorn = useCallback(

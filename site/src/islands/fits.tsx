@@ -62,17 +62,20 @@ export function Fits(props: FitsProps): JSX.Element {
   const chart =
     shelf.find(({ id }) => id === state.shelf)?.chart ?? (own.trim() === "" ? undefined : pasted.chart);
   const { people, women, tallWomen, tallMen, members, chance, span } = state;
+  // A text that is still being read is waited for, so that the answer does not come and go.
+  const isReading = own.trim() !== "" && pasted.text !== own && pasted.failure === undefined;
   const question = useMemo<FitsQuestion>(
     () => ({ state: { people, women, tallWomen, tallMen, members, chance, span }, chart }),
     [people, women, tallWomen, tallMen, members, chance, span, chart],
   );
   // The example's answer is there already; only what differs from it is asked.
   const asked = useRef(false);
+  const isFirst = state === start;
   useEffect(() => {
-    if (!ready || (!asked.current && state === start)) return;
+    if (!ready || isReading || (!asked.current && isFirst)) return;
     asked.current = true;
     ask(question, 150);
-  }, [ready, question, ask, state === start]);
+  }, [ready, isReading, question, ask, isFirst]);
 
   const set = useCallback(
     <Name extends keyof FitsState>(name: Name, value: FitsState[Name], kind: "typing" | "step" = "step") =>
