@@ -202,7 +202,7 @@ const fitter: Readonly<Record<FitterReason, string>> = {
   "answers-contradict": "What was seen still contradicts itself; let a professional fitter look.",
   "too-little-seen": "Too little could be told of how the harness sits; let a professional fitter look.",
   "no-size-left":
-    "It does not sit right, and no other size of this pack is likelier to. Let a professional fitter look, or compare another pack.",
+    "It does not sit right, and nothing that the chart says shows another size of this pack to be likelier. Let a professional fitter look, or compare another pack.",
   "not-by-size":
     "It does not sit right, and yet by all that is known this is the right size. Let a professional fitter look.",
   "readings-disagree":

@@ -207,7 +207,7 @@ export const bodyCheck: afterwards.BodyCheckTexts = {
     "too-little-seen":
       "Über den Sitz des Tragesystems war zu wenig zu sagen; lassen Sie eine Fachkraft schauen.",
     "no-size-left":
-      "Er sitzt nicht richtig, und keine andere Größe dieses Rucksacks passt eher. Lassen Sie eine Fachkraft schauen, oder vergleichen Sie einen anderen Rucksack.",
+      "Er sitzt nicht richtig, und nichts in der Tabelle zeigt, dass eine andere Größe dieses Rucksacks eher passt. Lassen Sie eine Fachkraft schauen, oder vergleichen Sie einen anderen Rucksack.",
     "not-by-size":
       "Er sitzt nicht richtig, und doch ist es nach allem, was bekannt ist, die richtige Größe. Lassen Sie eine Fachkraft schauen.",
     "readings-disagree":
