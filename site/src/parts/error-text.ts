@@ -8,8 +8,11 @@ export function errorText(mm: number, unit: ShownUnit, lang: Lang): string {
 
 /** The same without its unit, for tables whose head names it. */
 export function errorNumber(mm: number, unit: ShownUnit, lang: Lang): string {
-  const decimals = unit === "cm" ? 1 : 2;
-  const value = unit === "cm" ? mm : mm / 25.4;
+  return unit === "cm" ? decimalText(mm, 1, lang) : decimalText(mm / 25.4, 2, lang);
+}
+
+/** A number with so many decimals, as the language writes it, and no negative zero. */
+export function decimalText(value: number, decimals: number, lang: Lang): string {
   const rounded = Number(value.toFixed(decimals));
   return new Intl.NumberFormat(lang, { minimumFractionDigits: decimals, maximumFractionDigits: decimals })
     .format(rounded === 0 ? 0 : rounded)

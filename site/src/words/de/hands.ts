@@ -29,7 +29,6 @@ export const hands: Same<"hands"> = {
   wrongTitle: "Falsch",
   oddTitle: "Einen Blick wert",
   goLine: "Zeile {line}: dorthin",
-  place: "Zeile {line}, Stelle {column}",
   readTitle: "So wurde es gelesen",
   readCaption: "Messungen, {unit}; – fehlt, durchgestrichen ist beiseitegelegt",
   readMore: "Die ersten {most} von {count} Personen stehen hier.",

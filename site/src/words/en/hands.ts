@@ -28,7 +28,6 @@ export const hands = {
   wrongTitle: "Wrong",
   oddTitle: "Worth a look",
   goLine: "line {line}: go there",
-  place: "line {line}, cell {column}",
   readTitle: "As it was read",
   readCaption: "Readings, {unit}; – is missing, crossed out is set aside",
   readMore: "The first {most} of {count} people are shown.",
