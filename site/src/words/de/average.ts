@@ -93,7 +93,6 @@ export const average: Same<"average"> = {
   keyRight: "wählt eine Größe, in der die Länge liegt",
   keyWrong: "wählt eine falsche",
   off: "± {error}",
-  meanOf: "Mittel aus {count}",
   countHead: "Messungen",
   biasHead: "Abweichung",
   sdHead: "Streuung",

@@ -92,7 +92,6 @@ export const average = {
   keyRight: "picks a size that holds the length",
   keyWrong: "picks a wrong one",
   off: "± {error}",
-  meanOf: "mean of {count}",
   countHead: "Readings",
   biasHead: "bias",
   sdHead: "scatter",
