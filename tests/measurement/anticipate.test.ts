@@ -1,4 +1,9 @@
-import { type Anticipation, anticipateUncertainty, parseEstimate } from "@tapewise/measurement";
+import {
+  type Anticipation,
+  anticipateUncertainty,
+  anticipateUnchecked,
+  parseEstimate,
+} from "@tapewise/measurement";
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { describe, expect, test } from "vitest";
 import { readingsOf } from "./readings.ts";
@@ -49,6 +54,26 @@ describe("anticipateUncertainty", () => {
     [{ dimension: "leg-length" }, "must be"],
   ])("refuses %j", (change, message) => {
     const attempt = () => anticipateUncertainty({ ...three, ...change } as Anticipation);
+    expect(attempt).toThrow(InvalidArgumentError);
+    expect(attempt).toThrow(message);
+  });
+});
+
+describe("anticipateUnchecked", () => {
+  test.each([
+    three,
+    { ...three, count: 1, stepMm: 10, conditions: {} },
+    { ...three, dimension: "hip-belt-girth", lengthMm: 910, conditions: { measuredBy: "helper" } },
+    { ...three, conditions: { tool: "short-rule", ruleLengthMm: 200, landmarksFoundAfresh: true } },
+  ] as const)("is what anticipateUncertainty gives for %j", (readings) => {
+    expect(anticipateUnchecked(readings)).toBe(anticipateUncertainty(readings));
+  });
+
+  test.each([
+    [{ tool: "laser" }, "tool must be one of tape, cord-and-ruler, short-rule, but received laser"],
+    [{ measuredBy: "toString" }, "measuredBy must be one of self, helper, but received toString"],
+  ])("refuses %j by name, for it would have no figures", (conditions, message) => {
+    const attempt = () => anticipateUnchecked({ ...three, conditions } as unknown as Anticipation);
     expect(attempt).toThrow(InvalidArgumentError);
     expect(attempt).toThrow(message);
   });

@@ -1,4 +1,4 @@
-import { anticipateUncertainty, type Estimate } from "@tapewise/measurement";
+import { anticipateUnchecked, type Estimate } from "@tapewise/measurement";
 import type { Belief } from "./belief.ts";
 import type { JudgedDimension } from "./judged-dimensions.ts";
 import { lookAhead, type Prospect, type Standing } from "./look-ahead.ts";
@@ -101,18 +101,12 @@ export function withFreshReadings(
   count: number,
   stepMm: number,
 ): number {
-  const { tool = "tape", ruleLengthMm, landmarksFoundAfresh } = belief.estimate?.conditions ?? {};
-  const fresh = anticipateUncertainty({
+  const fresh = anticipateUnchecked({
     dimension: belief.dimension,
     lengthMm: Math.max(1, belief.meanMm),
     count,
     stepMm,
-    conditions: {
-      tool,
-      measuredBy,
-      ...(ruleLengthMm === undefined ? {} : { ruleLengthMm }),
-      ...(landmarksFoundAfresh === undefined ? {} : { landmarksFoundAfresh }),
-    },
+    conditions: { ...belief.estimate?.conditions, measuredBy },
   });
   return sdFromPrecision(1 / belief.sdMm ** 2 + 1 / fresh ** 2);
 }

@@ -1,25 +1,12 @@
-import { type DimensionId, dimensionKind } from "@tapewise/landmarks";
+import { dimensionKind } from "@tapewise/landmarks";
 import { InvalidArgumentError } from "@tapewise/outcome";
-import { assumeConditions, type Conditions } from "./conditions.ts";
+import type { Anticipation } from "./anticipation.ts";
+import { fillConditions } from "./conditions.ts";
 import { errorDefaults } from "./data.ts";
-import { budgetFor } from "./error-budget.ts";
-import type { ErrorDefaults } from "./error-defaults.ts";
-import { methodFromDefaults, varianceOf } from "./method-error.ts";
-import { requireLength, requireStep } from "./require-argument.ts";
-import { requireDefaults } from "./require-defaults.ts";
+import { sumErrors } from "./error-sum.ts";
+import { methodAhead } from "./method-ahead.ts";
+import { type MethodError, methodFromDefaults, varianceOf } from "./method-error.ts";
 import { shownVariance } from "./scatter-behind.ts";
-
-/** Readings that are not yet taken. */
-export interface Anticipation {
-  readonly dimension: DimensionId;
-  /** About how long the dimension is, in mm: stretch and joints grow with it. */
-  readonly lengthMm: number;
-  readonly count: number;
-  /** The step in mm that readings will be rounded to; 0 for none. */
-  readonly stepMm: number;
-  readonly conditions: Conditions;
-  readonly defaults?: ErrorDefaults;
-}
 
 /**
  * The standard uncertainty, in mm, that readings not yet taken will have by the table of defaults.
@@ -40,17 +27,35 @@ export interface Anticipation {
  * ```
  */
 export function anticipateUncertainty(anticipation: Anticipation): number {
-  const { dimension, lengthMm, count, stepMm, conditions } = anticipation;
+  const { count, stepMm } = anticipation;
   if (!(Number.isSafeInteger(count) && count > 0)) {
     throw new InvalidArgumentError("count", count, "a whole number above 0");
   }
-  requireLength("lengthMm", lengthMm);
-  requireStep("stepMm", stepMm);
-  const defaults = anticipation.defaults ?? errorDefaults;
-  requireDefaults(defaults);
-  const known = assumeConditions(conditions, defaults.ruleLengthMm);
-  const method = methodFromDefaults(dimensionKind(dimension), lengthMm, known, defaults);
+  return uncertaintyAhead(count, stepMm, methodAhead(anticipation).method);
+}
+
+/**
+ * As {@link anticipateUncertainty}, by the table of defaults of this package and under conditions that are known to be
+ * ones, such as those of an estimate: it checks nothing else and so is a good deal smaller in a page.
+ *
+ * @throws {@link InvalidArgumentError} for a tool or a measurer that the table of defaults does not have.
+ *
+ * @example
+ * ```ts
+ * import { anticipateUncertainty, anticipateUnchecked } from "@tapewise/measurement";
+ * const readings = { dimension: "torso-length", lengthMm: 430, count: 3, stepMm: 1, conditions: {} } as const;
+ * anticipateUnchecked(readings) === anticipateUncertainty(readings); // => true
+ * ```
+ */
+export function anticipateUnchecked(anticipation: Omit<Anticipation, "defaults">): number {
+  const { dimension, lengthMm, count, stepMm, conditions } = anticipation;
+  const known = fillConditions(conditions, errorDefaults.ruleLengthMm);
+  const method = methodFromDefaults(dimensionKind(dimension), lengthMm, known, errorDefaults);
+  return uncertaintyAhead(count, stepMm, method);
+}
+
+function uncertaintyAhead(count: number, stepMm: number, method: MethodError): number {
   // Readings to come are expected to scatter as the method does: as if they had been seen to do so.
   const sampleMm = Math.sqrt(shownVariance(varianceOf(method.repeat), stepMm));
-  return budgetFor({ count, sampleMm, stepMm }, method).uncertaintyMm;
+  return sumErrors({ count, sampleMm, stepMm }, method).uncertaintyMm;
 }

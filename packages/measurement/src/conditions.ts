@@ -15,11 +15,7 @@ export interface Conditions {
 }
 
 /** Conditions with nothing left out, and the names of those that had to be assumed. */
-export interface KnownConditions {
-  readonly tool: Tool;
-  readonly measuredBy: MeasuredBy;
-  readonly landmarksFoundAfresh: boolean;
-  readonly ruleLengthMm: number;
+export interface KnownConditions extends Required<Conditions> {
   readonly assumed: readonly ("tool" | "measured-by" | "landmarks-found-afresh")[];
 }
 
@@ -51,12 +47,16 @@ export function assumeConditions(conditions: Conditions, ruleLengthMm: number): 
   if (conditions.tool === undefined) assumed.push("tool");
   if (conditions.measuredBy === undefined) assumed.push("measured-by");
   if (conditions.landmarksFoundAfresh === undefined) assumed.push("landmarks-found-afresh");
+  return { ...fillConditions(conditions, ruleLengthMm), assumed };
+}
+
+/** Fills in conditions that nobody stated, without a look at those that somebody did. */
+export function fillConditions(conditions: Conditions, ruleLengthMm: number): Required<Conditions> {
   return {
     tool: conditions.tool ?? "tape",
     measuredBy: conditions.measuredBy ?? "self",
     landmarksFoundAfresh: conditions.landmarksFoundAfresh ?? false,
     ruleLengthMm: conditions.ruleLengthMm ?? ruleLengthMm,
-    assumed,
   };
 }
 

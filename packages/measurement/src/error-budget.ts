@@ -1,18 +1,6 @@
+import { type ReadingSummary, sumErrors } from "./error-sum.ts";
 import type { BudgetLine } from "./estimate.ts";
-import { type MethodError, varianceOf } from "./method-error.ts";
-import { poolSpread } from "./pool-spread.ts";
-import { roundingCorrelation } from "./rounding-correlation.ts";
-import { scatterBehind, shownVariance } from "./scatter-behind.ts";
-import { combineUncertainties, type UncertaintyComponent } from "./welch-satterthwaite.ts";
-
-/** What a set of readings brings to its error budget. */
-export interface ReadingSummary {
-  readonly count: number;
-  /** Sample standard deviation in mm; absent for one reading. */
-  readonly sampleMm?: number;
-  /** The step in mm that the readings are rounded to; 0 for none. */
-  readonly stepMm: number;
-}
+import type { MethodError } from "./method-error.ts";
 
 /** An error budget and what it adds up to. */
 export interface ErrorBudget {
@@ -29,22 +17,14 @@ export interface ErrorBudget {
  * The error budget of the mean of some readings: every cause with its standard uncertainty, the
  * combined standard uncertainty and the effective degrees of freedom.
  *
- * What changes from reading to reading is the sample spread pooled with the method's; the rounding
- * that the sample already holds is taken out of it, so that it counts once. A pooled spread cannot be
- * told apart by cause: it is shared among the causes as the method has it.
+ * A pooled spread cannot be told apart by cause: it is shared among the causes as the method has it.
  */
 export function budgetFor(summary: ReadingSummary, method: MethodError): ErrorBudget {
-  const { count, stepMm } = summary;
-  const rounding = stepMm ** 2 / 12;
-  const methodRepeat = varianceOf(method.repeat);
-  const pooled = poolSpread(
-    { variance: shownVariance(methodRepeat, stepMm), degreesOfFreedom: method.repeatDegreesOfFreedom },
-    { variance: (summary.sampleMm ?? 0) ** 2, degreesOfFreedom: count - 1 },
+  const { count } = summary;
+  const { isSampled, methodRepeat, repeat, pooled, together, roundingOfMean, ...sums } = sumErrors(
+    summary,
+    method,
   );
-  const isSampled = count > 1 && method.repeatDegreesOfFreedom < Number.POSITIVE_INFINITY;
-  const repeat = isSampled ? scatterBehind(pooled.variance, stepMm) : methodRepeat;
-  const together = stepMm === 0 ? 0 : roundingCorrelation(Math.sqrt(repeat), stepMm);
-  const roundingOfMean = (rounding * (1 + (count - 1) * together)) / count;
 
   const drafts: Draft[] = [];
   for (const part of method.repeat) {
@@ -81,22 +61,13 @@ export function budgetFor(summary: ReadingSummary, method: MethodError): ErrorBu
   }
   for (const part of method.lasting) drafts.push({ ...part, type: "B", averagesOut: false });
 
-  // The causes of the pooled spread rise and fall together, so they are one component here.
-  const components: UncertaintyComponent[] = [
-    { uncertainty: Math.sqrt(repeat / count), degreesOfFreedom: pooled.degreesOfFreedom },
-    { uncertainty: Math.sqrt(roundingOfMean), degreesOfFreedom: Number.POSITIVE_INFINITY },
-    ...method.lasting.map((part) => ({
-      uncertainty: Math.sqrt(part.variance),
-      degreesOfFreedom: part.degreesOfFreedom,
-    })),
-  ];
-  const combined = combineUncertainties(components);
+  const { uncertaintyMm, degreesOfFreedom, lastingMm, perReadingMm } = sums;
   return {
-    lines: drafts.map((draft) => finishLine(draft, combined.uncertainty)),
-    uncertaintyMm: combined.uncertainty,
-    degreesOfFreedom: combined.degreesOfFreedom,
-    lastingMm: Math.sqrt(varianceOf(method.lasting) + rounding * together),
-    perReadingMm: Math.sqrt(repeat + rounding * (1 - together)),
+    lines: drafts.map((draft) => finishLine(draft, uncertaintyMm)),
+    uncertaintyMm,
+    degreesOfFreedom,
+    lastingMm,
+    perReadingMm,
     pooledMm: Math.sqrt(pooled.variance),
     pooledDegreesOfFreedom: pooled.degreesOfFreedom,
   };

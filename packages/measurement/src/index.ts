@@ -1,4 +1,5 @@
-export { type Anticipation, anticipateUncertainty } from "./anticipate.ts";
+export { anticipateUncertainty, anticipateUnchecked } from "./anticipate.ts";
+export type { Anticipation } from "./anticipation.ts";
 export { assumeConditions, type Conditions, type KnownConditions } from "./conditions.ts";
 export { errorDefaults } from "./data.ts";
 export type { ErrorDefaults, HandError, ToolError } from "./error-defaults.ts";

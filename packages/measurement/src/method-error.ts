@@ -1,5 +1,6 @@
 import type { DimensionKind } from "@tapewise/landmarks";
-import type { KnownConditions } from "./conditions.ts";
+import { InvalidArgumentError } from "@tapewise/outcome";
+import type { Conditions } from "./conditions.ts";
 import type { ErrorDefaults } from "./error-defaults.ts";
 import type { BudgetLine, BudgetSource, MethodBasis } from "./estimate.ts";
 import type { StatedError } from "./stated-error.ts";
@@ -25,13 +26,19 @@ export interface MethodPart {
   readonly basis: MethodBasis;
 }
 
-/** The error of a method from the table of defaults. */
+/**
+ * The error of a method from the table of defaults.
+ *
+ * @throws {@link InvalidArgumentError} for a tool or a measurer that the table does not have.
+ */
 export function methodFromDefaults(
   kind: DimensionKind,
   lengthMm: number,
-  conditions: KnownConditions,
+  conditions: Required<Conditions>,
   defaults: ErrorDefaults,
 ): MethodError {
+  requireKey("tool", conditions.tool, defaults.tools);
+  requireKey("measuredBy", conditions.measuredBy, defaults.hands[kind]);
   const hand = defaults.hands[kind][conditions.measuredBy];
   const tool = defaults.tools[conditions.tool];
   const part = (source: BudgetSource, sdMm: number, distribution: BudgetLine["distribution"] = "normal") => ({
@@ -59,6 +66,12 @@ export function methodFromDefaults(
     repeatDegreesOfFreedom: defaults.degreesOfFreedom,
     stepBasis: "readings",
   };
+}
+
+function requireKey(argument: string, key: string, table: object): void {
+  if (!Object.hasOwn(table, key)) {
+    throw new InvalidArgumentError(argument, key, `one of ${Object.keys(table).join(", ")}`);
+  }
 }
 
 /** The error of a method that somebody has studied and states. */

@@ -1,10 +1,6 @@
-import { dimensionKind } from "@tapewise/landmarks";
-import type { Anticipation } from "../anticipate.ts";
-import { assumeConditions } from "../conditions.ts";
-import { errorDefaults } from "../data.ts";
-import { methodFromDefaults, varianceOf } from "../method-error.ts";
-import { requireLength, requireStep } from "../require-argument.ts";
-import { requireDefaults } from "../require-defaults.ts";
+import type { Anticipation } from "../anticipation.ts";
+import { methodAhead } from "../method-ahead.ts";
+import { varianceOf } from "../method-error.ts";
 import type { LandmarkSlip, LessonError } from "./lesson-error.ts";
 
 /**
@@ -27,18 +23,12 @@ export function lessonErrorFromDefaults(
   reading: Omit<Anticipation, "count">,
   slip?: LandmarkSlip,
 ): LessonError {
-  const { dimension, lengthMm, stepMm, conditions } = reading;
-  requireLength("lengthMm", lengthMm);
-  requireStep("stepMm", stepMm);
-  const defaults = reading.defaults ?? errorDefaults;
-  requireDefaults(defaults);
-  const known = assumeConditions(conditions, defaults.ruleLengthMm);
-  const method = methodFromDefaults(dimensionKind(dimension), lengthMm, known, defaults);
+  const { method } = methodAhead(reading);
   return {
     biasMm: 0,
     lastingMm: Math.sqrt(varianceOf(method.lasting)),
     noiseMm: Math.sqrt(varianceOf(method.repeat)),
-    stepMm,
+    stepMm: reading.stepMm,
     ...(slip === undefined ? {} : { slip }),
   };
 }

@@ -1,11 +1,6 @@
-import { dimensionKind } from "@tapewise/landmarks";
-import type { Anticipation } from "../anticipate.ts";
-import { assumeConditions } from "../conditions.ts";
-import { errorDefaults } from "../data.ts";
-import { budgetFor } from "../error-budget.ts";
-import { methodFromDefaults } from "../method-error.ts";
-import { requireLength, requireStep } from "../require-argument.ts";
-import { requireDefaults } from "../require-defaults.ts";
+import type { Anticipation } from "../anticipation.ts";
+import { sumErrors } from "../error-sum.ts";
+import { methodAhead } from "../method-ahead.ts";
 import { combineUncertainties } from "../welch-satterthwaite.ts";
 import type { ReadingError, ReadingErrorDegrees } from "./reading-error.ts";
 
@@ -28,14 +23,8 @@ import type { ReadingError, ReadingErrorDegrees } from "./reading-error.ts";
 export function anticipateError(
   reading: Omit<Anticipation, "count">,
 ): ReadingError & Required<ReadingErrorDegrees> {
-  const { dimension, lengthMm, stepMm, conditions } = reading;
-  requireLength("lengthMm", lengthMm);
-  requireStep("stepMm", stepMm);
-  const defaults = reading.defaults ?? errorDefaults;
-  requireDefaults(defaults);
-  const known = assumeConditions(conditions, defaults.ruleLengthMm);
-  const method = methodFromDefaults(dimensionKind(dimension), lengthMm, known, defaults);
-  const { perReadingMm, lastingMm } = budgetFor({ count: 1, stepMm }, method);
+  const { method } = methodAhead(reading);
+  const { perReadingMm, lastingMm } = sumErrors({ count: 1, stepMm: reading.stepMm }, method);
   const lasting = method.lasting.map(({ variance, degreesOfFreedom }) => ({
     uncertainty: Math.sqrt(variance),
     degreesOfFreedom,

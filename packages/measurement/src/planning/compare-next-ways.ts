@@ -1,12 +1,9 @@
 import { dimensionKind } from "@tapewise/landmarks";
-import type { Anticipation } from "../anticipate.ts";
-import { assumeConditions, type KnownConditions } from "../conditions.ts";
-import { errorDefaults } from "../data.ts";
-import { budgetFor, type ErrorBudget } from "../error-budget.ts";
+import type { Anticipation } from "../anticipation.ts";
+import { type ErrorSum, sumErrors } from "../error-sum.ts";
+import { methodAhead } from "../method-ahead.ts";
 import { type MethodError, methodFromDefaults, varianceOf } from "../method-error.ts";
 import { readingsFor } from "../readings-for.ts";
-import { requireLength, requireStep } from "../require-argument.ts";
-import { requireDefaults } from "../require-defaults.ts";
 import { shownVariance } from "../scatter-behind.ts";
 import { requireCount } from "../uncertainty/require-number.ts";
 import { type NextConditions, nextWays } from "./next-ways.ts";
@@ -62,26 +59,24 @@ export function compareNextWays(soFar: Anticipation, further: number): NextWayCo
   const { dimension, lengthMm, count, stepMm } = soFar;
   requireCount("count", count);
   requireCount("further", further);
-  requireLength("lengthMm", lengthMm);
-  requireStep("stepMm", stepMm);
-  const defaults = soFar.defaults ?? errorDefaults;
-  requireDefaults(defaults);
-  const known = assumeConditions(soFar.conditions, defaults.ruleLengthMm);
+  const { defaults, known, method: own } = methodAhead(soFar);
   const kind = dimensionKind(dimension);
-  const methodOf = (conditions: KnownConditions): MethodError =>
-    methodFromDefaults(kind, lengthMm, conditions, defaults);
-  const budgetOf = (method: MethodError, readings: number): ErrorBudget => {
+  const sumOf = (method: MethodError, readings: number): ErrorSum => {
     const sampleMm = Math.sqrt(shownVariance(varianceOf(method.repeat), stepMm));
-    return budgetFor({ count: readings, sampleMm, stepMm }, method);
+    return sumErrors({ count: readings, sampleMm, stepMm }, method);
   };
-  const own = methodOf(known);
-  const now = budgetOf(own, count);
+  const now = sumOf(own, count);
   const nowMm = now.uncertaintyMm;
 
   const rowOf = (conditions: NextConditions): NextWayRow => {
     const { way, tool, measuredBy, landmarksFoundAfresh } = conditions;
-    const method = methodOf({ ...known, tool, measuredBy, landmarksFoundAfresh });
-    const fresh = budgetOf(method, further);
+    const method = methodFromDefaults(
+      kind,
+      lengthMm,
+      { ...known, tool, measuredBy, landmarksFoundAfresh },
+      defaults,
+    );
+    const fresh = sumOf(method, further);
     const isSamePerson = measuredBy === known.measuredBy;
     const shared = varianceOf(
       own.lasting.filter(({ source }) => {
@@ -94,7 +89,7 @@ export function compareNextWays(soFar: Anticipation, further: number): NextWayCo
     );
     const isSame = way === "repeat";
     const uncertaintyMm = isSame
-      ? budgetOf(own, count + further).uncertaintyMm
+      ? sumOf(own, count + further).uncertaintyMm
       : joined(nowMm, fresh.uncertaintyMm, shared);
     const floorMm = isSame ? now.lastingMm : joined(nowMm, fresh.lastingMm, shared);
     const sameAsReadings = uncertaintyMm > 0 ? readingsFor(now, uncertaintyMm) : undefined;
