@@ -145,6 +145,10 @@ describe("columns that do not go together", () => {
     ["sdsMm[0]", { sdsMm: column(-1, 5) }],
     ["sdsMm[1]", { sdsMm: column(5, Number.POSITIVE_INFINITY) }],
     ["degreesOfFreedom[0]", { degreesOfFreedom: column(1, 5) }],
+    ["afterLooksMm[1]", { afterLooksMm: column(4, -1) }],
+    ["afterLooksMm[2]", { afterLooksMm: column(4, 3, Number.NaN, 3) }],
+    ["afterLooksMm[0]", { afterLooksMm: column(Number.POSITIVE_INFINITY, 4) }],
+    ["afterLooksMm.length", { meansMm: column(), sdsMm: column(), afterLooksMm: column(4) }],
   ])("%s is a mistake", (name, more) => {
     const call = () => chooseColumns(plan, { ...good, ...more }, createChoiceColumns(2, 2));
     expect(call).toThrow(InvalidArgumentError);

@@ -46,7 +46,7 @@ export interface ChoiceColumns {
  * allocated for a person. The figures agree with those of `recommend` to about 10⁻¹³.
  *
  * @throws {@link InvalidArgumentError} when a column is not as long as the others ask, or holds a mean that is not
- * finite, an uncertainty below 0, degrees of freedom of 1 or less; what was written before stays.
+ * finite, an uncertainty (now or after a look) that is below 0 or not finite, degrees of freedom of 1 or less; what was written before stays.
  *
  * @example
  * ```ts
@@ -83,7 +83,11 @@ export function chooseColumns(plan: ColumnPlan, people: PeopleColumns, out: Choi
       row.degrees[dimension] = degrees;
     }
     if (afterLooksMm !== undefined) {
-      for (let k = 0; k < perPerson; k += 1) row.looks[k] = afterLooksMm[person * perPerson + k] as number;
+      for (let k = 0; k < perPerson; k += 1) {
+        const after = afterLooksMm[person * perPerson + k] as number;
+        if (!(after >= 0 && after < Number.POSITIVE_INFINITY)) refuseLook(person * perPerson + k, after);
+        row.looks[k] = after;
+      }
     }
     row.hasBuild = hasBuild?.[person] === 1;
     row.isOpen = isQuestioned?.[person] === 1;
@@ -131,6 +135,10 @@ function refuse(at: number, mean: number, sd: number, degrees: number): never {
   throw new InvalidArgumentError(`degreesOfFreedom[${at}]`, degrees, "above 1");
 }
 
+function refuseLook(at: number, after: number): never {
+  throw new InvalidArgumentError(`afterLooksMm[${at}]`, after, "a finite uncertainty, 0 or more");
+}
+
 function requireColumns(
   plan: ColumnPlan,
   people: PeopleColumns,
@@ -148,7 +156,7 @@ function requireColumns(
   if (!Number.isInteger(count)) {
     throw new InvalidArgumentError("meansMm.length", people.meansMm.length, `a multiple of ${dimensions}`);
   }
-  if (!Number.isInteger(looks)) {
+  if (!Number.isInteger(looks) || (count === 0 && (people.afterLooksMm?.length ?? 0) > 0)) {
     throw new InvalidArgumentError(
       "afterLooksMm.length",
       people.afterLooksMm?.length,
