@@ -10,7 +10,7 @@ import {
 import { hostname } from "node:os";
 import { basename, dirname, join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
-import { writeOutcomeLine } from "@tapewise/afterwards";
+import { type OutcomeRow, writeOutcomeLine } from "@tapewise/afterwards";
 import { InvalidArgumentError, IssuesError, unwrap } from "@tapewise/outcome";
 import { createRandom } from "@tapewise/statistics";
 import { fileOutcomeStore } from "tapewise/log";
@@ -54,6 +54,34 @@ describe("one process", () => {
     const outcome = await fileOutcomeStore(path).append(rowOf({ at: "yesterday" }));
     expect(outcome.issues.map(({ code }) => code)).toEqual(["outcome-field-invalid"]);
     expect(existsSync(path)).toBe(false);
+  });
+
+  test("a mistake of a program is thrown as it is, and those who come after are served", async () => {
+    const path = newLog();
+    const store = fileOutcomeStore(path, quick);
+    const odd: OutcomeRow = {
+      ...rowOf(),
+      get size(): string {
+        throw new TypeError("a mistake");
+      },
+    };
+    await expect(store.append(rowOf({ id: "a" }))).resolves.toMatchObject({ ok: true });
+    await expect(store.append(odd)).rejects.toThrow(TypeError);
+    await expect(store.append(rowOf({ id: "b" }))).resolves.toMatchObject({ ok: true });
+    expect((await contentsOf(path)).rows).toHaveLength(2);
+    // A path that no system takes has a code, and yet the system never saw it.
+    const unsayable = fileOutcomeStore("a\0b", quick);
+    await expect(unsayable.append(rowOf())).rejects.toMatchObject({ code: "ERR_INVALID_ARG_VALUE" });
+    await expect(unsayable.forget("p1")).rejects.toMatchObject({ code: "ERR_INVALID_ARG_VALUE" });
+    await expect(contentsOf("a\0b")).rejects.toMatchObject({ code: "ERR_INVALID_ARG_VALUE" });
+  });
+
+  test("what the system refuses is an issue with its code", async () => {
+    // A folder is no file.
+    const outcome = await fileOutcomeStore(dirname(newLog()), quick).append(rowOf());
+    expect(outcome.issues.map(({ code, facts }) => [code, facts.reason])).toEqual([
+      ["file-unwritable", "EISDIR"],
+    ]);
   });
 
   test("a person who looks like an address is kept with a warning that does not repeat it", async () => {

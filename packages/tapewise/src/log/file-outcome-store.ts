@@ -18,7 +18,7 @@ import {
 import { tapewiseIssues } from "../issues.ts";
 import { appendLine, findLine } from "./append-line.ts";
 import { forgetLines } from "./forget-lines.ts";
-import { codeOf, type Holder } from "./holder.ts";
+import { codeOf, type Holder, isSystemError } from "./holder.ts";
 import { lockOf, takeLock, waitForLock } from "./lock.ts";
 import { readLines } from "./read-lines.ts";
 
@@ -62,6 +62,7 @@ const PATIENCE_MS = 10_000;
  *
  * Codes of `append` and `forget`: those of `safeOutcomeRow`, `file-unwritable`, `outcome-log-busy`, and
  * `outcome-log-unsure` where it cannot be told whether the row was kept. `read` throws what it cannot open the file for.
+ * Whatever is no error of the operating system is thrown on as it is.
  *
  * @throws {@link InvalidArgumentError} for an empty path, or a patience that is no number from 0 up.
  *
@@ -81,7 +82,8 @@ export function fileOutcomeStore(path: string, options: FileOutcomeStoreOptions 
   /** One after the other, so that rows stand in the order in which they were given. */
   const inTurn = <T>(work: () => Promise<Outcome<T>>): Promise<Outcome<T>> => {
     const next = last.then(() => reported(path, work));
-    last = next;
+    // What failed for one caller does not fail for those who come after.
+    last = next.catch(() => undefined);
     return next;
   };
   return {
@@ -142,6 +144,7 @@ async function reported<T>(path: string, work: () => Promise<Outcome<T>>): Promi
   try {
     return await work();
   } catch (error) {
+    if (!isSystemError(error)) throw error;
     return failure([unwritable(path, codeOf(error))]);
   }
 }

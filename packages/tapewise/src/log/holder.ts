@@ -48,6 +48,11 @@ export async function isGone(holder: Holder | "unknown"): Promise<boolean> {
   return state.isDead || (holder.born !== undefined && holder.born !== state.born);
 }
 
+/** Whether an error comes from the operating system, which numbers its errors, and not from a mistake in a program. */
+export function isSystemError(error: unknown): boolean {
+  return error instanceof Error && "code" in error && "errno" in error && typeof error.errno === "number";
+}
+
 /** The code of a system error. */
 export function codeOf(error: unknown): string {
   return error instanceof Error && "code" in error ? String(error.code) : "unknown error";

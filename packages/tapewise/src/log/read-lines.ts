@@ -5,7 +5,7 @@ import { afterwardsIssues, type LoggedOutcome, safeParseOutcomeLine } from "@tap
 import { createIssue, failure, IssuesError } from "@tapewise/outcome";
 import { createLineSplitter, type RawLine } from "../batch/line-splitter.ts";
 import { tapewiseIssues } from "../issues.ts";
-import { codeOf } from "./holder.ts";
+import { codeOf, isSystemError } from "./holder.ts";
 
 /** The longest line that is read, in bytes: a row has at most a few thousand (assumption). */
 const LONGEST_OUTCOME_LINE = 100_000;
@@ -22,7 +22,7 @@ export async function* readLines(path: string): AsyncGenerator<LoggedOutcome> {
   } catch (error) {
     // A log begins with its first row.
     if (codeOf(error) === "ENOENT") return;
-    throw unreadable(path, error);
+    throw isSystemError(error) ? unreadable(path, error) : error;
   }
   try {
     for await (const chunk of file.createReadStream({ autoClose: false, highWaterMark: CHUNK_BYTES })) {
@@ -38,7 +38,7 @@ export async function* readLines(path: string): AsyncGenerator<LoggedOutcome> {
       yield isTorn ? { line: raw.number, outcome: broken("outcome-line-torn", raw) } : logged;
     }
   } catch (error) {
-    throw error instanceof Error && "code" in error ? unreadable(path, error) : error;
+    throw isSystemError(error) ? unreadable(path, error) : error;
   } finally {
     await file.close();
   }
