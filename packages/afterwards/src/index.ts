@@ -37,6 +37,7 @@ export {
 export { createEvidence, type Evidence, type ProductTable } from "./evidence/create-evidence.ts";
 export { evidenceDefaults } from "./evidence/data.ts";
 export type { EvidenceModel, EvidenceScale } from "./evidence/evidence-model.ts";
+export { type ExpectedMove, expectedMove } from "./evidence/expected-move.ts";
 export { learnMaker } from "./evidence/learn-maker.ts";
 export { learnProduct } from "./evidence/learn-product.ts";
 export type { Learned, LearnedChart } from "./evidence/learned.ts";
@@ -81,5 +82,6 @@ export { safeOutcomeRow } from "./log/safe-outcome-row.ts";
 export { safeParseOutcomeLine } from "./log/safe-parse-outcome-line.ts";
 export { LONGEST_NAME } from "./log/wanted.ts";
 export { writeOutcomeLine } from "./log/write-outcome-line.ts";
+export { partDimensions } from "./part-dimensions.ts";
 export { expectedReturns } from "./returns/expected-returns.ts";
 export type { ChartOffset, ExpectedReturns, ReturnShares, ReturnsRequest } from "./returns/returns.ts";

@@ -96,6 +96,17 @@ const catalogue = {
     message: "{member} was not held against {received}, which is therefore not lent to them",
     expected: "a recommendation for every chart on the shelf",
   },
+  "lending-chart-repeated": {
+    severity: "error",
+    message: "{member} comes with more than one recommendation of {received}",
+    expected: "one recommendation of each chart, and charts that are called differently",
+  },
+  // Returns.
+  "returns-offset-not-judged": {
+    severity: "warning",
+    message: "the offset of the {dimension} was not used, for {chart} is not judged by it here",
+    expected: "offsets of what is judged: {judged}",
+  },
 } as const;
 
 /** What can be wrong with outcomes, with a shelf to lend from, and with what follows a choice. */

@@ -1,4 +1,4 @@
-import { createEvidence, recommendWithEvidence } from "@tapewise/afterwards";
+import { createEvidence, priorAfter, recommendWithEvidence } from "@tapewise/afterwards";
 import { recommend } from "@tapewise/fit";
 import { parseEstimate } from "@tapewise/measurement";
 import { parseLength } from "@tapewise/units";
@@ -39,4 +39,43 @@ test("what keeps a choice from being made is told as it is", () => {
     doubt: "include",
   });
   expect(outcome.issues.map(({ code }) => code)).toEqual(["chart-not-judged"]);
+});
+
+test("what is questioned in the corrected choice alone is told too", () => {
+  const evidence = createEvidence();
+  add(evidence, { ...ofM, side: "below", meanMm: 443 }, 25);
+  // Torso lengths are questioned from 61 cm on. The doubt takes this one, seen from the chart, beyond that end.
+  const estimates = [
+    parseEstimate({
+      dimension: "torso-length",
+      readings: [parseLength("609.9 mm")],
+      error: { biasMm: 6, repeatMm: 0, resolutionMm: 0 },
+    }),
+  ];
+  const prior = priorAfter("torso-length", {
+    meanMm: 550,
+    sdMm: 30,
+    degreesOfFreedom: Number.POSITIVE_INFINITY,
+  });
+  const codesOf = (doubt: "include" | "leave-out") =>
+    recommendWithEvidence({ estimates, prior }, gingham, evidence, { unit: "cm", doubt }).issues.map(
+      ({ code }) => code,
+    );
+  expect(codesOf("leave-out")).toEqual([]);
+  expect(codesOf("include")).toEqual(["estimate-implausible"]);
+});
+
+test("what both choices question in the same place is told once", () => {
+  const evidence = createEvidence();
+  add(evidence, { ...ofM, side: "below", meanMm: 443 }, 25);
+  const prior = priorAfter("torso-length", {
+    meanMm: 550,
+    sdMm: 15,
+    degreesOfFreedom: Number.POSITIVE_INFINITY,
+  });
+  const outcome = recommendWithEvidence({ ...person, prior }, gingham, evidence, {
+    unit: "cm",
+    doubt: "include",
+  });
+  expect(outcome.issues.map(({ code }) => code)).toEqual(["estimate-unlikely"]);
 });

@@ -42,3 +42,18 @@ test("a size that nobody was held against is not lent, and the outcome says so",
     ["lending-size-not-judged", "Doublet 30, M", "ana"],
   ]);
 });
+
+test("two recommendations of one chart for one member are an issue: it cannot be told which of them the shelf means", () => {
+  if (ofDoily === undefined || ofDoublet === undefined) throw new Error("nothing was recommended");
+  const outcome = lendingTable(
+    [
+      { member: "ben", recommendations: [ofDoily] },
+      { member: "ana", recommendations: [ofDoily, ofDoublet, ofDoily] },
+    ],
+    shelf,
+  );
+  expect(outcome.ok).toBe(false);
+  expect(
+    outcome.issues.map(({ code, received, path, facts }) => [code, received, path, facts.member]),
+  ).toEqual([["lending-chart-repeated", "Doily 45", ["members", 1, "recommendations", 2], "ana"]]);
+});

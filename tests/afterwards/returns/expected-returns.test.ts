@@ -1,5 +1,5 @@
 import { type ExpectedReturns, expectedReturns, type ReturnsRequest } from "@tapewise/afterwards";
-import type { SizeChart } from "@tapewise/charts";
+import { parseChart, type SizeChart } from "@tapewise/charts";
 import { choiceErrors } from "@tapewise/coverage";
 import { atLeast, atMost, interval } from "@tapewise/intervals";
 import { InvalidArgumentError, unwrap } from "@tapewise/outcome";
@@ -130,5 +130,46 @@ describe("what is asked", () => {
     expect(expectedReturns(chart, crew(), { measuring, offsets: {} }).issues.map(({ code }) => code)).toEqual(
       ["coverage-nothing-judged"],
     );
+  });
+});
+
+describe("offsets that are not used", () => {
+  test("of a dimension that the chart is not judged by are told, and change nothing", () => {
+    const offsets = { "torso-length": { mm: 12 }, stature: { mm: 30 } };
+    const outcome = expectedReturns(halves, crew(0.3), { measuring, offsets });
+    expect(outcome.issues.map(({ code, severity, path }) => [code, severity, path])).toEqual([
+      ["returns-offset-not-judged", "warning", ["offsets", "stature"]],
+    ]);
+    expect(outcome.issues[0]?.message).toContain(halves.chart);
+    expect(unwrap(outcome)).toEqual(returns(halves, { "torso-length": { mm: 12 } }));
+  });
+
+  test("a girth that the chart calls hip is judged as it is read, and its offset goes by either name", () => {
+    const hips = parseChart("size,hip (cm)\nS,60-100\nM,100-140\n", { chart: "Teaspoon 35" });
+    const as = (offsets: ReturnsRequest["offsets"]) =>
+      expectedReturns(hips, crew(0.3), { measuring, offsets });
+    const [charted, read] = [
+      as({ "unstated-hip-girth": { mm: 20 } }),
+      as({ "hip-girth": { mm: 20 }, "hip-belt-girth": { mm: 20 } }),
+    ];
+    expect(unwrap(charted).judged.map((one) => one.charted)).toEqual(["unstated-hip-girth"]);
+    expect(charted.issues.map(({ code }) => code)).toEqual(["coverage-girth-taken-as"]);
+    expect(unwrap(charted).saved).toBeGreaterThan(0);
+    expect(unwrap(read)).toEqual(unwrap(charted));
+    // The crew has one of the two girths; the other name is of nothing that is judged.
+    expect(read.issues.map(({ code }) => code)).toEqual([
+      "coverage-girth-taken-as",
+      "returns-offset-not-judged",
+    ]);
+  });
+
+  test.each([
+    [{ mm: Number.NaN }, 'offsets["torso-length"].mm', Number.NaN],
+    [{ mm: 1, uncertaintyMm: -2 }, 'offsets["torso-length"].uncertaintyMm', -2],
+  ])("a bad figure is named as what it is: %j", (offset, argument, received) => {
+    const attempt = (): unknown => returns(halves, { "torso-length": offset });
+    expect(attempt).toThrow(InvalidArgumentError);
+    expect(attempt).toThrow(`${argument} `);
+    expect(attempt).toThrow(String(received));
   });
 });

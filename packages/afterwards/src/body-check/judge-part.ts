@@ -1,18 +1,10 @@
-import type { ChartDimension } from "@tapewise/charts";
 import type { UncertainLength } from "@tapewise/fit";
 import { evidenceDefaults } from "../evidence/data.ts";
+import { partDimensions } from "../part-dimensions.ts";
 import type { CheckedPart } from "./body-check-item.ts";
 import type { BodyCheckSetup, GivenAnswer, SeenSize } from "./body-check-state.ts";
 import { findItem, meaningOf } from "./find-item.ts";
 import { type RangedSize, rangedSizes, type Sight, weighSizes } from "./weigh-sizes.ts";
-
-const LENGTHS: readonly ChartDimension[] = ["torso-length", "back-waist-length", "stature"];
-const GIRTHS: readonly ChartDimension[] = [
-  "hip-belt-girth",
-  "unstated-hip-girth",
-  "hip-girth",
-  "waist-girth",
-];
 
 /** What was seen of one part. */
 export interface PartSeen {
@@ -74,7 +66,7 @@ function chartedPart(
   const isApart = part === "belt" && belt !== undefined;
   const worn = isApart ? belt : size;
   const holders = isApart ? chart.belts : chart.sizes;
-  for (const dimension of part === "harness" ? LENGTHS : GIRTHS) {
+  for (const dimension of partDimensions[part]) {
     const sizes = rangedSizes(holders, dimension);
     if (sizes.some(({ name }) => name === worn)) return { worn, sizes };
   }

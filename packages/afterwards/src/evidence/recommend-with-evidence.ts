@@ -1,6 +1,6 @@
 import type { SizeChart } from "@tapewise/charts";
 import { type Person, type Recommendation, type RecommendOptions, recommend } from "@tapewise/fit";
-import { type Outcome, success } from "@tapewise/outcome";
+import { failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { type CorrectedChart, correctChart } from "./correct-chart.ts";
 import type { Evidence } from "./create-evidence.ts";
 import { expectedMove } from "./expected-move.ts";
@@ -28,7 +28,8 @@ export interface EvidencedChoice {
 
 /**
  * Chooses a size by the ranges as outcomes have them, beside the choice by what the chart prints: the pick, and
- * whether it is another one. Codes of failure and questions are those of `recommend`.
+ * whether it is another one. Codes of failure and questions are those of `recommend`, of both choices; what both
+ * say of the same place is told once, as the choice by the printed chart has it.
  *
  * @throws {@link InvalidArgumentError} as `recommend` does.
  *
@@ -72,14 +73,26 @@ export function recommendWithEvidence(
           correction.chart,
           options,
         );
-  if (!corrected.ok) return corrected;
+  const issues = withoutRepeats([...printed.issues, ...corrected.issues]);
+  if (!corrected.ok) return hasIssues(issues) ? failure(issues) : corrected;
   const value: EvidencedChoice = {
     printed: printed.value,
     corrected: corrected.value,
     isChanged: printed.value.pick !== corrected.value.pick,
     correction,
   };
-  return success(value, printed.issues);
+  return success(value, issues);
+}
+
+/** Of issues that say the same of the same place, the first. */
+function withoutRepeats(issues: readonly Issue[]): readonly Issue[] {
+  const seen = new Set<string>();
+  return issues.filter(({ code, path }) => {
+    const key = JSON.stringify([code, path]);
+    const isNew = !seen.has(key);
+    seen.add(key);
+    return isNew;
+  });
 }
 
 function doubting(person: Person, { corrections }: CorrectedChart): Person {

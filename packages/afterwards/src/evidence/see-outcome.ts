@@ -1,22 +1,20 @@
 import type { ChartDimension, Size, SizeChart } from "@tapewise/charts";
 import { createIssue, failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
+import type { CheckedPart } from "../body-check/body-check-item.ts";
 import { afterwardsIssues } from "../issues.ts";
 import type { ExchangeReason, OutcomeEstimate, OutcomeRow } from "../log/outcome-row.ts";
+import { partDimensions } from "../part-dimensions.ts";
 import type { ProductKey, SeenOutcome, Side } from "./seen-outcome.ts";
 
-/** What the length of a harness goes by, the most telling first. */
-const LENGTHS = ["torso-length", "back-waist-length", "stature"] as const;
-/** What a hip belt goes by. */
-const GIRTHS = ["hip-belt-girth", "unstated-hip-girth", "hip-girth", "waist-girth"] as const;
-
-type Part = "harness" | "hip belt";
+/** What a part is called in messages. */
+const NAMES: Readonly<Record<CheckedPart, string>> = { harness: "harness", belt: "hip belt" };
 
 /** What a reason says: which part, and on which side of its range the body is. */
-const SAYS: Readonly<Partial<Record<ExchangeReason, { readonly part: Part; readonly side: Side }>>> = {
+const SAYS: Readonly<Partial<Record<ExchangeReason, { readonly part: CheckedPart; readonly side: Side }>>> = {
   "harness-too-long": { part: "harness", side: "below" },
   "harness-too-short": { part: "harness", side: "above" },
-  "hip-belt-too-large": { part: "hip belt", side: "below" },
-  "hip-belt-too-small": { part: "hip belt", side: "above" },
+  "hip-belt-too-large": { part: "belt", side: "below" },
+  "hip-belt-too-small": { part: "belt", side: "above" },
 };
 
 /**
@@ -53,16 +51,19 @@ export function safeSeeOutcome(row: OutcomeRow, chart: SizeChart): Outcome<reado
     ...(chart.maker === undefined ? {} : { maker: chart.maker }),
     product: chart.chart,
   };
-  const parts = { harness: charted(LENGTHS, size, row), "hip belt": charted(GIRTHS, size, row) };
+  const parts = {
+    harness: charted(partDimensions.harness, size, row),
+    belt: charted(partDimensions.belt, size, row),
+  };
   if (row.outcome === "kept") {
-    const kept = [parts.harness, parts["hip belt"]].flatMap((part) => part ?? []);
+    const kept = [parts.harness, parts.belt].flatMap((part) => part ?? []);
     return success(kept.map((part): SeenOutcome => ({ ...key, ...part, side: "inside" })));
   }
   const says = row.reason === undefined ? undefined : SAYS[row.reason];
   if (says === undefined) return success([]);
   const part = parts[says.part];
   if (part !== undefined) return success([{ ...key, ...part, side: says.side }]);
-  const facts = { chart: chart.chart, size: size.name, part: says.part };
+  const facts = { chart: chart.chart, size: size.name, part: NAMES[says.part] };
   const details = { path: ["reason"], received: row.reason, facts };
   return success([], [createIssue(afterwardsIssues, "evidence-not-usable", details)]);
 }

@@ -1,5 +1,5 @@
 import type { Recommendation } from "@tapewise/fit";
-import { createIssue, type Issue, type Outcome, success } from "@tapewise/outcome";
+import { createIssue, failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { afterwardsIssues } from "../issues.ts";
 import type { LendingTable } from "./lending.ts";
 
@@ -24,7 +24,8 @@ export interface ShelfSize {
  * belts that are sized apart are not looked at.
  *
  * A size that a member was not held against gets a chance of 0, so that it is not lent to them, and the outcome says
- * so: code `lending-size-not-judged`, a warning.
+ * so: code `lending-size-not-judged`, a warning. Code of failure: `lending-chart-repeated`, where a member comes with
+ * two recommendations of one chart's name, for it cannot be told which of them the shelf means.
  *
  * @example
  * ```ts
@@ -49,6 +50,8 @@ export function lendingTable(
   members: readonly LendingMember[],
   shelf: readonly ShelfSize[],
 ): Outcome<LendingTable> {
+  const repeated = members.flatMap(repeatsOf);
+  if (hasIssues(repeated)) return failure(repeated);
   const issues: Issue[] = [];
   const fits = members.map(({ member, recommendations }, i) => {
     const bySize = new Map(
@@ -73,6 +76,17 @@ export function lendingTable(
     misfitsMm: fits.map((row) => row.map(({ misfitMm }) => Math.min(MOST_MISFIT_MM, misfitMm))),
   };
   return success(table, issues);
+}
+
+function repeatsOf({ member, recommendations }: LendingMember, place: number): readonly Issue[] {
+  return recommendations.flatMap(({ chart }, index) => {
+    const isFirst = recommendations.findIndex((one) => one.chart === chart) === index;
+    if (isFirst) return [];
+    const path = ["members", place, "recommendations", index];
+    return [
+      createIssue(afterwardsIssues, "lending-chart-repeated", { path, received: chart, facts: { member } }),
+    ];
+  });
 }
 
 /** Nothing is that far off, and {@link lendPacks} takes no more. */

@@ -1,9 +1,10 @@
-import type { SizeChart } from "@tapewise/charts";
+import { type ChartDimension, type SizeChart, speakDimension } from "@tapewise/charts";
 import { choiceErrors } from "@tapewise/coverage";
-import { InvalidArgumentError, type Outcome, success } from "@tapewise/outcome";
+import { createIssue, InvalidArgumentError, type Issue, type Outcome, success } from "@tapewise/outcome";
 import type { JointModel } from "@tapewise/population";
+import { afterwardsIssues } from "../issues.ts";
 import { drawReturns } from "./draw-returns.ts";
-import { boxesOf } from "./fitting.ts";
+import { boxesOf, chartedAs } from "./fitting.ts";
 import { pickByRule } from "./pick-by-rule.ts";
 import type { ExpectedReturns, ReturnShares, ReturnsRequest } from "./returns.ts";
 import { normalNodes, stretchesOf, sumReturns } from "./sum-returns.ts";
@@ -23,7 +24,7 @@ const PEOPLE = 4000;
  * It is taken that everybody whom a size does not fit notices and exchanges it, and that nobody else does: the share
  * is one of sizes that do not fit, and an upper bound of exchanges about fit.
  *
- * Issue codes as of {@link choiceErrors}.
+ * Issue codes as of {@link choiceErrors}; as a warning `returns-offset-not-judged`, for an offset that is not used.
  *
  * @throws {@link InvalidArgumentError} for an offset that is not finite or an uncertainty below 0, and as
  * {@link choiceErrors} does.
@@ -51,20 +52,24 @@ export function expectedReturns(
   const { measuring, draw = {} } = request;
   const { people = PEOPLE, seed = 1 } = draw;
   for (const [dimension, { mm, uncertaintyMm = 0 }] of Object.entries(request.offsets)) {
-    const isOffset = Number.isFinite(mm) && Number.isFinite(uncertaintyMm) && uncertaintyMm >= 0;
-    if (!isOffset) {
-      throw new InvalidArgumentError(
-        `offsets["${dimension}"]`,
-        mm,
-        "a finite offset, its uncertainty 0 or more",
-      );
+    if (!Number.isFinite(mm)) {
+      throw new InvalidArgumentError(`offsets["${dimension}"].mm`, mm, "a finite offset");
+    }
+    if (!(Number.isFinite(uncertaintyMm) && uncertaintyMm >= 0)) {
+      const argument = `offsets["${dimension}"].uncertaintyMm`;
+      throw new InvalidArgumentError(argument, uncertaintyMm, "a finite length, 0 or more");
     }
   }
   const errors = choiceErrors(chart, population, measuring, { people, seed });
   if (!errors.ok) return errors;
-  const { judged, method } = errors.value;
-  const offsets = judged.map(({ dimension }) => {
-    const { mm = 0, uncertaintyMm = 0 } = request.offsets[dimension] ?? {};
+  const { method } = errors.value;
+  const judged = errors.value.judged.map((one) => ({ ...one, charted: chartedAs(chart, one.dimension) }));
+  // A girth that the chart calls "hip" may be named as it is read, too.
+  const named = judged.map(({ charted, dimension }) =>
+    request.offsets[charted] === undefined ? dimension : charted,
+  );
+  const offsets = named.map((name) => {
+    const { mm = 0, uncertaintyMm = 0 } = request.offsets[name] ?? {};
     return { mm, uncertaintyMm };
   });
   const boxes = boxesOf(chart, judged);
@@ -82,7 +87,7 @@ export function expectedReturns(
       judged,
       method,
     },
-    errors.issues,
+    [...errors.issues, ...unusedOffsets(request, chart, named)],
   );
 
   function summed(
@@ -115,4 +120,22 @@ export function expectedReturns(
       standardError: { printed: 0, relabelled: 0, saved: 0 },
     };
   }
+}
+
+function unusedOffsets(
+  { offsets }: ReturnsRequest,
+  { chart }: SizeChart,
+  judged: readonly ChartDimension[],
+): readonly Issue[] {
+  return (Object.keys(offsets) as ChartDimension[])
+    .filter((dimension) => !judged.includes(dimension))
+    .map((dimension) => {
+      const facts = {
+        dimension: speakDimension(dimension),
+        chart,
+        judged: judged.map(speakDimension).join(", "),
+      };
+      const details = { path: ["offsets", dimension], received: dimension, facts };
+      return createIssue(afterwardsIssues, "returns-offset-not-judged", details);
+    });
 }

@@ -1,4 +1,4 @@
-import type { SizeChart, SizeRanges } from "@tapewise/charts";
+import type { ChartDimension, SizeChart } from "@tapewise/charts";
 import { contains, type Interval } from "@tapewise/intervals";
 import type { DimensionId } from "@tapewise/landmarks";
 
@@ -16,7 +16,8 @@ const HIPS: readonly DimensionId[] = ["hip-belt-girth", "hip-girth"];
 
 /** The printed ranges of a chart. */
 export function boxesOf(chart: SizeChart, judged: readonly JudgedLength[]): Boxes {
-  return chart.sizes.map(({ ranges }) => judged.map(({ dimension }) => rangeOf(ranges, dimension)));
+  const charted = judged.map(({ dimension }) => chartedAs(chart, dimension));
+  return chart.sizes.map(({ ranges }) => charted.map((dimension) => ranges[dimension]?.interval));
 }
 
 /** Which sizes truly fit a body whose lengths are given as the printed chart would have them. */
@@ -26,7 +27,8 @@ export function fitsOf(boxes: Boxes, lengthsMm: readonly number[]): readonly boo
   );
 }
 
-function rangeOf(ranges: SizeRanges, dimension: DimensionId): Interval | undefined {
-  const range = ranges[dimension] ?? (HIPS.includes(dimension) ? ranges["unstated-hip-girth"] : undefined);
-  return range?.interval;
+/** What the chart calls a dimension that it is judged by. */
+export function chartedAs({ sizes }: SizeChart, dimension: DimensionId): ChartDimension {
+  const isStated = sizes.some(({ ranges }) => ranges[dimension] !== undefined);
+  return !isStated && HIPS.includes(dimension) ? "unstated-hip-girth" : dimension;
 }

@@ -1,3 +1,4 @@
+import type { ChartDimension } from "@tapewise/charts";
 import type { DrawOptions, Measuring } from "@tapewise/coverage";
 import type { DimensionId } from "@tapewise/landmarks";
 import type { About } from "@tapewise/population";
@@ -13,8 +14,11 @@ export interface ChartOffset {
 /** What is asked about returns. */
 export interface ReturnsRequest {
   readonly measuring: Measuring;
-  /** A dimension that is not named sits where it is printed. */
-  readonly offsets: { readonly [D in DimensionId]?: ChartOffset };
+  /**
+   * By the dimension as the chart calls it; one that is not named sits where it is printed. What the chart is not judged
+   * by is not used, and the outcome says so.
+   */
+  readonly offsets: { readonly [D in ChartDimension]?: ChartOffset };
   /** Where people have to be drawn: how many (4,000 where it is left out) and from which seed (1). */
   readonly draw?: DrawOptions;
 }
@@ -41,7 +45,12 @@ export interface ExpectedReturns {
   readonly relabelled: ReturnShares;
   /** By how much fewer people exchange with moved ranges: `printed.exchanged` less `relabelled.exchanged`. */
   readonly saved: number;
-  readonly judged: readonly { readonly dimension: DimensionId; readonly uncertaintyMm: number }[];
+  readonly judged: readonly {
+    readonly dimension: DimensionId;
+    /** What the chart calls it, which is something else where it says "hip" and not which. */
+    readonly charted: ChartDimension;
+    readonly uncertaintyMm: number;
+  }[];
   /** `summed`: one dimension, good to 10⁻⁴. `drawn`: several, people drawn at random. */
   readonly method: "summed" | "drawn";
   /** Standard errors from drawing; 0 where it is summed. That of `saved` is of the same people in both cases. */

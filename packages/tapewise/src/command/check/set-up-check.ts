@@ -1,16 +1,8 @@
-import type { BodyCheckSetup } from "@tapewise/afterwards";
+import { type BodyCheckSetup, partDimensions } from "@tapewise/afterwards";
 import { type ChartDimension, type SizeChart, type SizeRanges, speakDimension } from "@tapewise/charts";
 import { type Belief, type Beliefs, formBeliefs, type Person } from "@tapewise/fit";
 import { createIssue, failure, type Outcome, success } from "@tapewise/outcome";
 import { tapewiseIssues } from "../../issues.ts";
-
-const LENGTHS: readonly ChartDimension[] = ["torso-length", "back-waist-length", "stature"];
-const GIRTHS: readonly ChartDimension[] = [
-  "hip-belt-girth",
-  "unstated-hip-girth",
-  "hip-girth",
-  "waist-girth",
-];
 
 /** The pack that is on the body. */
 export interface WornPack {
@@ -29,9 +21,9 @@ export function setUpCheck({ chart, size, belt }: WornPack, person: Person): Out
   const beliefs = formBeliefs(person.estimates, person.prior);
   const worn = chart.sizes.find(({ name }) => name === size);
   const wornBelt = belt === undefined ? worn : chart.belts.find(({ name }) => name === belt);
-  const dimension = stated(LENGTHS, worn?.ranges) ?? "torso-length";
+  const dimension = stated(partDimensions.harness, worn?.ranges) ?? "torso-length";
   const length = beliefOf(beliefs, dimension);
-  const girthDimension = stated(GIRTHS, wornBelt?.ranges);
+  const girthDimension = stated(partDimensions.belt, wornBelt?.ranges);
   const girth = girthDimension === undefined ? undefined : beliefOf(beliefs, girthDimension);
   if (length === undefined) {
     const facts = { dimension: speakDimension(dimension), chart: chart.chart };

@@ -1,7 +1,6 @@
-import type { ChartOffset, ExpectedReturns, ReturnShares } from "@tapewise/afterwards";
-import { speakDimension } from "@tapewise/charts";
+import type { ChartOffset, ExpectedReturns, ReturnShares, ReturnsRequest } from "@tapewise/afterwards";
+import { type ChartDimension, speakDimension } from "@tapewise/charts";
 import { writeShare } from "@tapewise/coverage";
-import type { DimensionId } from "@tapewise/landmarks";
 import { cleanWord } from "../text/clean.ts";
 import { table } from "../text/table.ts";
 import { wrap } from "../text/wrap.ts";
@@ -10,7 +9,7 @@ import { note } from "./sample-lines.ts";
 import { lengthIn } from "./words.ts";
 
 /** Offsets by dimension, as they are asked about. */
-export type Offsets = { readonly [D in DimensionId]?: ChartOffset };
+export type Offsets = ReturnsRequest["offsets"];
 
 /** What part will come back, as a table, and what a relabelled chart would save. */
 export function returnsLines(
@@ -20,9 +19,9 @@ export function returnsLines(
   unit: "cm" | "in",
 ): string[] {
   const { people, judged, printed, relabelled, saved, method, standardError } = returns;
-  const known = judged.flatMap(({ dimension }) => {
-    const offset = offsets[dimension];
-    return offset === undefined ? [] : [{ dimension, offset }];
+  const known = judged.flatMap(({ charted }) => {
+    const offset = offsets[charted];
+    return offset === undefined ? [] : [{ dimension: charted, offset }];
   });
   const readings = judged.map(
     ({ dimension, uncertaintyMm }) => `${speakDimension(dimension)} to ${lengthIn(uncertaintyMm, unit)}`,
@@ -59,7 +58,7 @@ function row(what: string, { kept, exchanged, sentBack }: ReturnShares): string[
 }
 
 function offsetWords(
-  dimension: DimensionId,
+  dimension: ChartDimension,
   { mm, uncertaintyMm = 0 }: ChartOffset,
   unit: "cm" | "in",
 ): string {
