@@ -3,7 +3,7 @@ import { createIssue, InvalidArgumentError, type Issue, type IssuePath } from "@
 import type { LengthReading } from "@tapewise/units";
 import { findConditionFaults } from "./conditions.ts";
 import type { EstimateInput } from "./estimate-input.ts";
-import { measurementIssues } from "./issues.ts";
+import { readingIssues } from "./reading-issues.ts";
 import { isErrorMm, LARGEST_ERROR_MM, requireLength, requireStep } from "./require-argument.ts";
 
 /** What keeps an estimate from being made of data that a user gave. */
@@ -11,9 +11,7 @@ export function checkInput(input: EstimateInput, path: IssuePath): readonly Issu
   const issues: Issue[] = [];
   if (input.readings.length === 0) {
     const facts = { dimension: dimensionName(input.dimension) };
-    issues.push(
-      createIssue(measurementIssues, "readings-missing", { path, received: input.readings, facts }),
-    );
+    issues.push(createIssue(readingIssues, "readings-missing", { path, received: input.readings, facts }));
   }
   const { error, conditions } = input;
   for (const part of ["biasMm", "repeatMm", "resolutionMm"] as const) {
@@ -21,7 +19,7 @@ export function checkInput(input: EstimateInput, path: IssuePath): readonly Issu
     if (error === undefined || isErrorMm(value)) continue;
     const facts = { part, largestMm: LARGEST_ERROR_MM };
     issues.push(
-      createIssue(measurementIssues, "error-model-invalid", {
+      createIssue(readingIssues, "error-model-invalid", {
         path: [...path, "error", part],
         received: value,
         facts,
@@ -31,7 +29,7 @@ export function checkInput(input: EstimateInput, path: IssuePath): readonly Issu
   for (const { part, received, choices } of conditions === undefined ? [] : findConditionFaults(conditions)) {
     const place = part === "conditions" ? [part] : ["conditions", part];
     issues.push(
-      createIssue(measurementIssues, "conditions-invalid", {
+      createIssue(readingIssues, "conditions-invalid", {
         path: [...path, ...place],
         received,
         facts: { part, choices },

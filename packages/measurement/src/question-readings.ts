@@ -1,13 +1,13 @@
 import { type DimensionId, dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue, type IssuePath } from "@tapewise/outcome";
 import type { LengthReading } from "@tapewise/units";
-import { measurementIssues } from "./issues.ts";
 import { questionApart } from "./questions/about-apart.ts";
 import { questionAlike, questionDigits } from "./questions/about-digits.ts";
 import { questionDrift } from "./questions/about-drift.ts";
 import { questionScatter } from "./questions/about-scatter.ts";
 import { questionMixedUnits, questionPlausibility } from "./questions/about-units.ts";
 import type { QuestionContext } from "./questions/facts.ts";
+import { readingIssues } from "./reading-issues.ts";
 import { writtenStep } from "./written-step.ts";
 
 /** Readings to be questioned. */
@@ -57,7 +57,7 @@ export function questionReadings(asked: QuestionedReadings): ReadingQuestions {
 }
 
 function questionAlone({ dimension, readings, path }: QuestionContext): Issue {
-  return createIssue(measurementIssues, "reading-alone", {
+  return createIssue(readingIssues, "reading-alone", {
     path,
     received: readings[0]?.text,
     facts: { dimension: dimensionName(dimension) },

@@ -9,7 +9,7 @@ import {
   success,
 } from "@tapewise/outcome";
 import { type LengthReading, type LengthUnit, safeParseLength } from "@tapewise/units";
-import { measurementIssues } from "./issues.ts";
+import { readingIssues } from "./reading-issues.ts";
 
 /** How a list of readings is read. */
 export interface ReadReadingsOptions {
@@ -41,7 +41,7 @@ export function safeReadReadings(
   const path = options.path ?? [];
   const facts = { dimension: dimensionName(dimension) };
   if (!Array.isArray(texts)) {
-    return failure([createIssue(measurementIssues, "readings-not-a-list", { path, received: texts, facts })]);
+    return failure([createIssue(readingIssues, "readings-not-a-list", { path, received: texts, facts })]);
   }
   const readings: LengthReading[] = [];
   const issues: Issue[] = [];
@@ -53,5 +53,5 @@ export function safeReadReadings(
   }
   if (readings.length > 0) return success(readings, issues);
   if (hasIssues(issues)) return failure(issues);
-  return failure([createIssue(measurementIssues, "readings-missing", { path, received: texts, facts })]);
+  return failure([createIssue(readingIssues, "readings-missing", { path, received: texts, facts })]);
 }

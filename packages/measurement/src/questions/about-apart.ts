@@ -2,7 +2,7 @@ import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { median, summarise } from "@tapewise/statistics";
 import { grubbsTest } from "../grubbs.ts";
-import { measurementIssues } from "../issues.ts";
+import { readingIssues } from "../reading-issues.ts";
 import { type QuestionContext, roundedMm } from "./facts.ts";
 
 /** Significance of Grubbs' test: common practice (ISO 5725-2 calls a value beyond it a straggler). */
@@ -33,7 +33,7 @@ export function questionApart(context: QuestionContext): readonly Issue[] {
     const byGrubbs = index === grubbs.index && statistic > grubbs.critical && difference > near;
     if (!byMethod && !byGrubbs) return [];
     return [
-      createIssue(measurementIssues, "reading-apart", {
+      createIssue(readingIssues, "reading-apart", {
         path: [...context.path, index],
         received: reading.text,
         facts: {

@@ -1,6 +1,6 @@
 import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
-import { measurementIssues } from "../issues.ts";
+import { readingIssues } from "../reading-issues.ts";
 import { type QuestionContext, textOf } from "./facts.ts";
 
 /** Steps that people round to by habit, the coarsest first: mm, and how they are called. */
@@ -37,7 +37,7 @@ export function questionDigits(
     // Readings that are alike for another reason are no evidence of a habit: each value counts once.
     if (ratio ** distinct.size >= SIGNIFICANCE) continue;
     if (!readings.every((reading) => isMultiple(reading.mm, habit.stepMm))) continue;
-    const issue = createIssue(measurementIssues, "readings-rounded", {
+    const issue = createIssue(readingIssues, "readings-rounded", {
       path,
       received: textOf(readings),
       facts: {
@@ -70,7 +70,7 @@ export function questionAlike(context: QuestionContext): readonly Issue[] {
   const chance = oneMark ** (count - 1) / Math.sqrt(count);
   if (chance >= SIGNIFICANCE) return [];
   return [
-    createIssue(measurementIssues, "readings-too-alike", {
+    createIssue(readingIssues, "readings-too-alike", {
       path,
       received: readings[0]?.text,
       facts: { dimension: dimensionName(dimension), count },

@@ -1,7 +1,7 @@
 import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { studentTUpperTail, summarise } from "@tapewise/statistics";
-import { measurementIssues } from "../issues.ts";
+import { readingIssues } from "../reading-issues.ts";
 import { type QuestionContext, roundedMm, textOf } from "./facts.ts";
 
 const SIGNIFICANCE = 0.01;
@@ -33,7 +33,7 @@ export function questionDrift(context: QuestionContext): readonly Issue[] {
     residual === 0 ? Number.POSITIVE_INFINITY : Math.abs(slope) / Math.sqrt(residual / (count - 2) / orders);
   if (2 * studentTUpperTail(t, count - 2) >= SIGNIFICANCE) return [];
   return [
-    createIssue(measurementIssues, "readings-drift", {
+    createIssue(readingIssues, "readings-drift", {
       path,
       received: textOf(readings),
       facts: { dimension: dimensionName(dimension), driftMm: roundedMm(drift) },

@@ -1,7 +1,7 @@
 import { dimensionName } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { chiSquareUpperTail, summarise } from "@tapewise/statistics";
-import { measurementIssues } from "../issues.ts";
+import { readingIssues } from "../reading-issues.ts";
 import { type QuestionContext, roundedMm, textOf } from "./facts.ts";
 
 const SIGNIFICANCE = 0.01;
@@ -18,7 +18,7 @@ export function questionScatter(context: QuestionContext): readonly Issue[] {
   const statistic = degrees * (sd / usualMm) ** 2;
   if (chiSquareUpperTail(statistic, degrees) >= SIGNIFICANCE) return [];
   return [
-    createIssue(measurementIssues, "readings-scatter", {
+    createIssue(readingIssues, "readings-scatter", {
       path,
       received: textOf(readings),
       facts: { dimension: dimensionName(dimension), sampleMm: roundedMm(sd), usualMm: roundedMm(usualMm) },

@@ -2,7 +2,7 @@ import { contains, type Interval } from "@tapewise/intervals";
 import { dimensionName, plausibleLimits } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { describeUnit, fromMillimetres, type LengthReading, toMillimetres } from "@tapewise/units";
-import { measurementIssues } from "../issues.ts";
+import { readingIssues } from "../reading-issues.ts";
 import { type QuestionContext, textOf } from "./facts.ts";
 
 /** Readings of one dimension that are written partly in feet or inches and partly in metric units. */
@@ -10,7 +10,7 @@ export function questionMixedUnits(context: QuestionContext): readonly Issue[] {
   const { readings, dimension, path } = context;
   if (new Set(readings.map((reading) => describeUnit(reading.unit).system)).size < 2) return [];
   return [
-    createIssue(measurementIssues, "readings-mixed-units", {
+    createIssue(readingIssues, "readings-mixed-units", {
       path,
       received: textOf(readings),
       facts: { dimension: dimensionName(dimension) },
@@ -36,7 +36,7 @@ export function questionPlausibility(context: QuestionContext): readonly Issue[]
     const dimension = dimensionName(context.dimension);
     if (other !== undefined) {
       return [
-        createIssue(measurementIssues, "reading-unit-suspect", {
+        createIssue(readingIssues, "reading-unit-suspect", {
           path,
           received: reading.text,
           facts: { dimension, other },
@@ -44,7 +44,7 @@ export function questionPlausibility(context: QuestionContext): readonly Issue[]
       ];
     }
     return [
-      createIssue(measurementIssues, "reading-implausible", {
+      createIssue(readingIssues, "reading-implausible", {
         path,
         received: reading.text,
         facts: { dimension, lowestMm: limits.from, highestMm: limits.to },

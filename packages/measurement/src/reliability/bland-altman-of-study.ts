@@ -1,6 +1,6 @@
 import { createIssue, failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
-import { measurementIssues } from "../issues.ts";
 import type { Study } from "../study/study.ts";
+import { agreementIssues } from "./agreement-issues.ts";
 import {
   type BlandAltman,
   type BlandAltmanOptions,
@@ -59,7 +59,7 @@ export function safeMeasurerAgreement(
   const { first, second } = options;
   const unknown = [first, second].filter((name) => !study.measurers.includes(name));
   const faults = unknown.map((name) =>
-    createIssue(measurementIssues, "agreement-measurer-unknown", {
+    createIssue(agreementIssues, "agreement-measurer-unknown", {
       received: name,
       facts: { measurers: study.measurers.join(", ") },
     }),
@@ -76,13 +76,13 @@ export function safeMeasurerAgreement(
     if (pair.first.length > 0 && pair.second.length > 0) pairs.push(pair);
     else {
       warnings.push(
-        createIssue(measurementIssues, "agreement-subject-unpaired", { facts: { subject, first, second } }),
+        createIssue(agreementIssues, "agreement-subject-unpaired", { facts: { subject, first, second } }),
       );
     }
   }
   if (pairs.length < 3) {
     const facts = { count: pairs.length, first, second };
-    return failure([createIssue(measurementIssues, "agreement-subjects-few", { facts }), ...warnings]);
+    return failure([createIssue(agreementIssues, "agreement-subjects-few", { facts }), ...warnings]);
   }
   const points = pairs.map((pair) => {
     const [a, b] = [compensatedMean(pair.first), compensatedMean(pair.second)];
@@ -92,7 +92,7 @@ export function safeMeasurerAgreement(
   const differ = points.some(({ difference }) => difference !== points[0]?.difference);
   if (!differ && !(repeated && pairs.some(scatters))) {
     return failure([
-      createIssue(measurementIssues, "agreement-no-scatter", { facts: { first, second } }),
+      createIssue(agreementIssues, "agreement-no-scatter", { facts: { first, second } }),
       ...warnings,
     ]);
   }

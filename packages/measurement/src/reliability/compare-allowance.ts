@@ -1,9 +1,9 @@
 import { createIssue, failure, type Outcome, success } from "@tapewise/outcome";
-import { measurementIssues } from "../issues.ts";
 import type { Study, StudyReading } from "../study/study.ts";
 import { groupBy } from "./cell-means.ts";
 import { observerAllowances } from "./data.ts";
 import type { ObserverAllowance } from "./observer-allowance.ts";
+import { temIssues } from "./tem-issues.ts";
 
 /** Pairs of readings of the same subject, and how many of them differ by more than the allowance. */
 export interface AllowancePairs {
@@ -46,7 +46,7 @@ export function safeCompareAllowance(study: Study): Outcome<AllowanceComparison>
   if (allowance === undefined) {
     const known = observerAllowances.map(({ dimension }) => dimension).join(", ");
     const received = study.dimension ?? "a dimension that is not stated";
-    return failure([createIssue(measurementIssues, "allowance-unknown", { received, facts: { known } })]);
+    return failure([createIssue(temIssues, "allowance-unknown", { received, facts: { known } })]);
   }
   const same: number[] = [];
   const two: number[] = [];
@@ -56,9 +56,7 @@ export function safeCompareAllowance(study: Study): Outcome<AllowanceComparison>
     }
   }
   if (same.length + two.length === 0) {
-    return failure([
-      createIssue(measurementIssues, "allowance-no-pairs", { received: study.readings.length }),
-    ]);
+    return failure([createIssue(temIssues, "allowance-no-pairs", { received: study.readings.length })]);
   }
   const sameMeasurer = pairsOf(same, allowance.mm);
   const twoMeasurers = pairsOf(two, allowance.mm);

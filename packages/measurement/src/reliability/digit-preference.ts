@@ -1,9 +1,9 @@
 import { createIssue, failure, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { chiSquareUpperTail } from "@tapewise/statistics";
 import { describeUnit, type LengthUnit } from "@tapewise/units";
-import { measurementIssues } from "../issues.ts";
 import type { Study, StudyReading } from "../study/study.ts";
 import { groupBy } from "./cell-means.ts";
+import { temIssues } from "./tem-issues.ts";
 
 /** How often each last digit was written. */
 export interface DigitCounts {
@@ -64,7 +64,7 @@ export function safeDigitPreference(study: Study): Outcome<DigitPreference> {
       unit === undefined || stepMm === undefined ? [] : [{ unit, stepMm, mm, subject, measurer }],
   );
   if (written.length === 0) {
-    return failure([createIssue(measurementIssues, "digits-unknown", { received: study.readings.length })]);
+    return failure([createIssue(temIssues, "digits-unknown", { received: study.readings.length })]);
   }
   const steps = new Map<LengthUnit, number>();
   for (const { unit, stepMm } of written) steps.set(unit, Math.min(stepMm, steps.get(unit) ?? stepMm));
@@ -77,7 +77,7 @@ export function safeDigitPreference(study: Study): Outcome<DigitPreference> {
     .filter(({ readings, counts }) => readings < FEW * counts.length)
     .map(({ readings, counts, unit }) => {
       const facts = { count: readings, classes: counts.length };
-      return createIssue(measurementIssues, "digits-few", { path: [unit], received: readings, facts });
+      return createIssue(temIssues, "digits-few", { path: [unit], received: readings, facts });
     });
   return success({ all, perMeasurer, unknown: study.readings.length - written.length }, issues);
 }

@@ -1,8 +1,8 @@
 import { createIssue, failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
-import { measurementIssues } from "../issues.ts";
 import type { Study } from "../study/study.ts";
 import { twoWayAnova } from "./anova-two-way.ts";
 import { compensatedMean } from "./compensated-sum.ts";
+import { componentIssues } from "./component-issues.ts";
 import { hasScatter, type IccAnalysis, type IccOptions, intraclassCorrelations } from "./icc.ts";
 
 /** The intraclass correlations of a study, and what they are of. */
@@ -48,7 +48,7 @@ export function safeStudyIcc(study: Study, options: IccOptions = {}): Outcome<St
   if (hasIssues(faults)) return failure(faults);
   const table = cells.map((row) => row.map(compensatedMean));
   if (!hasScatter(twoWayAnova(table))) {
-    return failure([createIssue(measurementIssues, "icc-subjects-alike", { facts: {} })]);
+    return failure([createIssue(componentIssues, "icc-subjects-alike", { facts: {} })]);
   }
   return success({ ...intraclassCorrelations(table, options), averagedRepeats: study.repeats });
 }
@@ -56,7 +56,7 @@ export function safeStudyIcc(study: Study, options: IccOptions = {}): Outcome<St
 function findFaults(study: Study, cells: readonly (readonly (readonly number[])[])[]): readonly Issue[] {
   if (study.subjects.length < 2 || study.measurers.length < 2) {
     return [
-      createIssue(measurementIssues, "icc-study-small", {
+      createIssue(componentIssues, "icc-study-small", {
         facts: { subjects: study.subjects.length, measurers: study.measurers.length },
       }),
     ];
@@ -71,7 +71,7 @@ function findFaults(study: Study, cells: readonly (readonly (readonly number[])[
   const [first] = short;
   if (first === undefined) return [];
   return [
-    createIssue(measurementIssues, "icc-study-incomplete", {
+    createIssue(componentIssues, "icc-study-incomplete", {
       received: first.count,
       facts: { ...first, cells: short.length, repeats: study.repeats },
     }),

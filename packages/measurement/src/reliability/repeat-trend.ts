@@ -1,11 +1,11 @@
 import { createIssue, failure, type Outcome, success } from "@tapewise/outcome";
 import { studentTQuantile, studentTUpperTail } from "@tapewise/statistics";
-import { measurementIssues } from "../issues.ts";
 import type { Study, StudyReading } from "../study/study.ts";
 import { groupBy } from "./cell-means.ts";
 import { compensatedMean, compensatedSum } from "./compensated-sum.ts";
 import type { IntervalEstimate } from "./interval-estimate.ts";
 import { requireConfidence } from "./require-table.ts";
+import { temIssues } from "./tem-issues.ts";
 
 /** How readings change from one repeat to the next. */
 export interface RepeatTrend {
@@ -57,7 +57,7 @@ export function safeRepeatTrend(
   requireConfidence("confidence", confidence);
   const all = trendOf(study.readings, confidence);
   if (all === undefined) {
-    return failure([createIssue(measurementIssues, "trend-unknown", { received: study.readings.length })]);
+    return failure([createIssue(temIssues, "trend-unknown", { received: study.readings.length })]);
   }
   const perMeasurer = study.measurers.flatMap((measurer) => {
     const trend = trendOf(

@@ -6,13 +6,13 @@ import {
   type Outcome,
   success,
 } from "@tapewise/outcome";
-import { measurementIssues } from "../issues.ts";
 import type { Study } from "../study/study.ts";
 import { cellMeans, groupBy, type StudyCellMean } from "./cell-means.ts";
 import { compensatedSum } from "./compensated-sum.ts";
 import type { Precision, SubjectPrecision } from "./precision.ts";
 import { requireConfidence } from "./require-table.ts";
 import { screenPrecision } from "./screen-precision.ts";
+import { temIssues } from "./tem-issues.ts";
 import { varianceInterval } from "./variance-interval.ts";
 
 /** Conventions. */
@@ -67,9 +67,7 @@ export function safePrecision(study: Study, options: PrecisionOptions = {}): Out
     const needed =
       withinDf === 0 ? "no measurer read a subject twice" : "no subject was read by two measurers";
     const facts = { needed };
-    return failure([
-      createIssue(measurementIssues, "precision-unknown", { received: study.readings.length, facts }),
-    ]);
+    return failure([createIssue(temIssues, "precision-unknown", { received: study.readings.length, facts })]);
   }
   const repeatability = varianceInterval(
     [{ weight: 1, meanSquare: within / withinDf, degreesOfFreedom: withinDf }],
@@ -156,7 +154,7 @@ function report(
       critical: Math.round(test.critical * 1000) / 1000,
       percent: kind === "outlier" ? 1 : 5,
     };
-    return createIssue(measurementIssues, code, {
+    return createIssue(temIssues, code, {
       path: [subject, measurer],
       received: facts.statistic,
       facts,

@@ -1,12 +1,12 @@
 import { createIssue, failure, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { summarise } from "@tapewise/statistics";
-import { measurementIssues } from "../issues.ts";
 import type { Study, StudyReading } from "../study/study.ts";
 import { betweenMeasurers } from "./between-measurers.ts";
 import { cellMeans, type StudyCellMean } from "./cell-means.ts";
 import { compensatedSum } from "./compensated-sum.ts";
 import { requireConfidence } from "./require-table.ts";
 import type { TechnicalError, Tem, TemIntervalMethod } from "./tem.ts";
+import { temIssues } from "./tem-issues.ts";
 import { varianceInterval, type WeightedMeanSquare } from "./variance-interval.ts";
 
 /** Conventions. */
@@ -64,7 +64,7 @@ export function safeTechnicalError(
   const between = betweenMeasurers(cells);
   const repeated = cells.filter(({ count }) => count >= 2);
   if (between === undefined && repeated.length === 0) {
-    return failure([createIssue(measurementIssues, "tem-unknown", { received: study.readings.length })]);
+    return failure([createIssue(temIssues, "tem-unknown", { received: study.readings.length })]);
   }
   const issues: Issue[] = [];
   const perMeasurer = study.measurers.flatMap((measurer) => {
@@ -72,14 +72,12 @@ export function safeTechnicalError(
     return own.length === 0 ? [] : [{ measurer, tem: intraOf(study, own, confidence) }];
   });
   const intra = repeated.length === 0 ? undefined : intraOf(study, repeated, confidence);
-  if (intra === undefined) issues.push(createIssue(measurementIssues, "tem-intra-unknown"));
+  if (intra === undefined) issues.push(createIssue(temIssues, "tem-intra-unknown"));
   if (intra?.mm.value === 0) {
-    issues.push(
-      createIssue(measurementIssues, "tem-zero", { received: 0, facts: { count: intra.readings } }),
-    );
+    issues.push(createIssue(temIssues, "tem-zero", { received: 0, facts: { count: intra.readings } }));
   }
   if (between === undefined) {
-    issues.push(createIssue(measurementIssues, "tem-inter-unknown"));
+    issues.push(createIssue(temIssues, "tem-inter-unknown"));
     issues.push(
       ...reportUnused(
         study,
@@ -155,6 +153,6 @@ function reportUnused(study: Study, used: readonly string[]): readonly Issue[] {
   return study.subjects
     .filter((subject) => !known.has(subject))
     .map((subject) =>
-      createIssue(measurementIssues, "tem-subject-unused", { path: ["subjects"], received: subject }),
+      createIssue(temIssues, "tem-subject-unused", { path: ["subjects"], received: subject }),
     );
 }

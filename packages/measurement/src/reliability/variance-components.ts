@@ -1,6 +1,6 @@
 import { createIssue, failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
-import { measurementIssues } from "../issues.ts";
 import type { Study } from "../study/study.ts";
+import { componentIssues } from "./component-issues.ts";
 import { gatherCells, type RemlCells } from "./reml-cells.ts";
 import { type FreeRatios, fitReml } from "./reml-fit.ts";
 import { fixedSquares } from "./reml-fixed-squares.ts";
@@ -82,13 +82,13 @@ export function safeVarianceComponents(
   const [subject, measurer, interaction] = ratios;
   const warnings: Issue[] = [];
   const zero = (component: "subject" | ComponentTerm): void => {
-    warnings.push(createIssue(measurementIssues, "component-zero", { facts: { component } }));
+    warnings.push(createIssue(componentIssues, "component-zero", { facts: { component } }));
   };
   if (subject === 0) zero("subject");
   if (free[1] && measurer === 0) zero("measurer");
   if (free[2] && interaction === 0) zero("subject-by-measurer");
   if (free[1] && data.parts > 1) {
-    warnings.push(createIssue(measurementIssues, "components-unconnected", { facts: { parts: data.parts } }));
+    warnings.push(createIssue(componentIssues, "components-unconnected", { facts: { parts: data.parts } }));
   }
   return success(
     {
@@ -131,7 +131,7 @@ type Unseen = "components-measurers-few" | "components-repeats-few" | "component
 function findFaults(data: RemlCells, [, measurer, interaction]: FreeRatios): readonly Issue[] {
   if (data.subjects < 2) {
     return [
-      createIssue(measurementIssues, "components-subjects-few", {
+      createIssue(componentIssues, "components-subjects-few", {
         received: data.subjects,
         facts: { count: data.subjects },
       }),
@@ -139,7 +139,7 @@ function findFaults(data: RemlCells, [, measurer, interaction]: FreeRatios): rea
   }
   const { within, interaction: between } = freedoms(data);
   const cannot = (code: Unseen, count: number): readonly Issue[] => [
-    createIssue(measurementIssues, code, { received: count, facts: { count } }),
+    createIssue(componentIssues, code, { received: count, facts: { count } }),
   ];
   if ((measurer || interaction) && data.measurers < 2)
     return cannot("components-measurers-few", data.measurers);
@@ -148,7 +148,7 @@ function findFaults(data: RemlCells, [, measurer, interaction]: FreeRatios): rea
   if (left < 1) return cannot("components-error-unseen", data.readings);
   const squares = interaction ? data.squaresWithin : fixedSquares(data, measurer);
   if (!(squares > NOTHING * (data.squares + data.readings * data.centre ** 2))) {
-    return [createIssue(measurementIssues, "components-no-scatter", { facts: {} })];
+    return [createIssue(componentIssues, "components-no-scatter", { facts: {} })];
   }
   return [];
 }

@@ -1,9 +1,9 @@
 import { type Issue, type IssuePath, relocateIssue } from "@tapewise/outcome";
 import { placeOf } from "@tapewise/tables";
 import { safeParseLengthUnit } from "@tapewise/units";
-import type { measurementIssues } from "../issues.ts";
 import { LONE_MEASURER, MOST_REPEATS } from "./data.ts";
 import type { Header, LongColumns } from "./long-columns.ts";
+import type { studyIssues } from "./study-issues.ts";
 import type { StudyOptions } from "./study-options.ts";
 import type { StudyReport } from "./study-report.ts";
 import type { WrittenCell } from "./written-cell.ts";
@@ -29,7 +29,7 @@ export function longCells(
   const nameOf = (position: number): string => headers[position]?.text.trim() ?? "";
   return rows.flatMap((row): readonly WrittenCell[] => {
     const textAt = (position: number): string => row.cells[position]?.text.trim() ?? "";
-    const complain = (code: keyof typeof measurementIssues, position: number): readonly WrittenCell[] => {
+    const complain = (code: keyof typeof studyIssues, position: number): readonly WrittenCell[] => {
       const details = { path: [...row.path, nameOf(position)], received: textAt(position) };
       const facts = { limit: MOST_REPEATS, column: nameOf(position) };
       issues.push(report(code, { ...details, facts, at: row.cells[position]?.at ?? row.at }));

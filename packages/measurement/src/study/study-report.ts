@@ -1,6 +1,6 @@
 import { createIssue, type Facts, type Issue, type IssuePath } from "@tapewise/outcome";
 import { placeOf } from "@tapewise/tables";
-import { measurementIssues } from "../issues.ts";
+import { studyIssues } from "./study-issues.ts";
 
 /** What is known of an issue beyond its code. */
 export interface StudyIssueDetails {
@@ -12,12 +12,12 @@ export interface StudyIssueDetails {
 }
 
 /** Makes issues of one study. */
-export type StudyReport = (code: keyof typeof measurementIssues, details: StudyIssueDetails) => Issue;
+export type StudyReport = (code: keyof typeof studyIssues, details: StudyIssueDetails) => Issue;
 
 /** A maker of issues that knows the file's name. */
 export function studyReport(file: string | undefined): StudyReport {
   return (code, { at, ...details }) =>
-    createIssue(measurementIssues, code, {
+    createIssue(studyIssues, code, {
       ...details,
       ...(at === undefined ? {} : { place: placeOf(at.line, at.column, file) }),
     });

@@ -1,3 +1,5 @@
+import { defineIssues } from "@tapewise/outcome";
+
 const catalogue = {
   "tem-unknown": {
     severity: "error",
@@ -69,5 +71,5 @@ const catalogue = {
   },
 } as const;
 
-/** What can be wrong with, or doubtful about, what a study says of the errors of its readings. */
-export const temCatalogue: typeof catalogue = catalogue;
+/** What keeps the errors of measurers from being told, and what screens them. */
+export const temIssues: typeof catalogue = defineIssues(catalogue);

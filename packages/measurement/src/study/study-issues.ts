@@ -1,3 +1,5 @@
+import { defineIssues } from "@tapewise/outcome";
+
 const catalogue = {
   "study-not-text": {
     severity: "error",
@@ -140,5 +142,5 @@ const catalogue = {
   },
 } as const;
 
-/** What can be wrong with, or doubtful about, a reliability study as it is written. */
-export const studyCatalogue: typeof catalogue = catalogue;
+/** What can be wrong with the text of a study. */
+export const studyIssues: typeof catalogue = defineIssues(catalogue);
