@@ -1,8 +1,8 @@
 import type { Interval } from "@tapewise/intervals";
-import type { Facts, Issue, IssuePath } from "@tapewise/outcome";
+import { createIssue, type Facts, type Issue, type IssuePath } from "@tapewise/outcome";
 import type { AuditFinding, ChartTable, NeighbourFinding, Slip } from "./audit-finding.ts";
+import { auditIssues } from "./audit-issues.ts";
 import { auditReport } from "./audit-report.ts";
-import { chartIssue } from "./chart-issue.ts";
 import { USUAL_OVERLAP_MM } from "./data.ts";
 import type { ChartDimension, SizeChart } from "./size-chart.ts";
 import { speakDimension } from "./speak-dimension.ts";
@@ -39,7 +39,7 @@ export function auditChart(chart: SizeChart, told: readonly Issue[] = []): reado
   return findings.map((finding) => {
     const path = pathOf(finding);
     const received = stated.get(path.join("\n"));
-    return chartIssue(`chart-${finding.kind}`, { path, facts: factsOf(finding), received });
+    return createIssue(auditIssues, `chart-${finding.kind}`, { path, facts: factsOf(finding), received });
   });
 }
 

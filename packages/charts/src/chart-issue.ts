@@ -1,5 +1,5 @@
 import { createIssue, type Facts, type Issue, type IssuePath, type Place } from "@tapewise/outcome";
-import { chartsIssues } from "./issues.ts";
+import { readingIssues } from "./reading-issues.ts";
 
 /** What is known of an issue of this package; only text has places. */
 export interface ChartIssueDetails {
@@ -9,7 +9,10 @@ export interface ChartIssueDetails {
   readonly place?: Place | undefined;
 }
 
-/** An issue of this package. */
-export function chartIssue(code: keyof typeof chartsIssues, { place, ...details }: ChartIssueDetails): Issue {
-  return createIssue(chartsIssues, code, place === undefined ? details : { ...details, place });
+/** An issue of reading a chart. */
+export function chartIssue(
+  code: keyof typeof readingIssues,
+  { place, ...details }: ChartIssueDetails,
+): Issue {
+  return createIssue(readingIssues, code, place === undefined ? details : { ...details, place });
 }
