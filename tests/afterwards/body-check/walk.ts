@@ -4,6 +4,7 @@ import {
   type BodyCheckState,
   bodyCheckItemIds,
   bodyCheckItems,
+  type GivenAnswer,
   startBodyCheck,
 } from "@tapewise/afterwards";
 import { parseChart, type SizeChart } from "@tapewise/charts";
@@ -55,15 +56,11 @@ export const allRight: Readonly<Record<string, string>> = {
   "pressure-points": "none",
 };
 
-/**
- * Every state that can be reached by answers, each once.
- *
- * @param only - items of which one answer alone is tried
- */
-export function reachable(
-  start: BodyCheckState,
-  only: Readonly<Record<string, string>> = {},
-): readonly BodyCheckState[] {
+/** A state, an answer to what it asks, and the state that follows. */
+export type OnAnswer = (before: BodyCheckState, given: GivenAnswer, after: BodyCheckState) => void;
+
+/** Every state that can be reached by answers, each once; `onAnswer` sees every answer that every one of them allows. */
+export function reachable(start: BodyCheckState, onAnswer: OnAnswer = () => {}): readonly BodyCheckState[] {
   const seen = new Map<string, BodyCheckState>([[keyOf(start), start]]);
   const queue = [start];
   for (let next = queue.pop(); next !== undefined; next = queue.pop()) {
@@ -71,8 +68,8 @@ export function reachable(
     if (step.kind !== "ask") continue;
     const item = bodyCheckItems.find(({ id }) => id === step.item);
     for (const { id } of item?.answers ?? []) {
-      if ((only[step.item] ?? id) !== id) continue;
       const after = answerBodyCheck(next, step.item, id);
+      onAnswer(next, { item: step.item, answer: id }, after);
       const key = keyOf(after);
       if (seen.has(key)) continue;
       seen.set(key, after);
@@ -82,7 +79,10 @@ export function reachable(
   return [...seen.values()];
 }
 
-/** What tells two states apart: the order in which answers were given does not. */
+/**
+ * What tells two states apart: the order in which answers were given does not, nor which of them are asked for the second
+ * time, which only the words of a question go by.
+ */
 function keyOf({ look, questioned, answers, step }: BodyCheckState): string {
   const given: string[] = [];
   for (const { item, answer } of answers) given[bodyCheckItemIds.indexOf(item)] = answer;

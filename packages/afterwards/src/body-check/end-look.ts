@@ -9,9 +9,14 @@ const SURE = 0.9;
 /** Another size must be this much likelier to fit than the one that is worn: assumption. */
 const BETTER = 0.1;
 
+/** Below this probability, readings speak so strongly against what looks right that one of the two is wrong: assumption. */
+const LEAST = 0.1;
+
 /**
  * What all answers of one look amount to. What can be set is set first, unless another size is all but sure; after the
- * second look, what is still amiss is exchanged where another size is likelier, and else shown to a fitter.
+ * second look, what is still amiss is exchanged where another size is likelier, and else shown to a fitter. Where
+ * nothing looks amiss and yet, with everything seen counted in, the readings leave the size hardly a chance, that is
+ * questioned.
  */
 export function endLook(state: Omit<BodyCheckState, "step">): BodyCheckStep {
   const { setup, look, answers } = state;
@@ -26,13 +31,20 @@ export function endLook(state: Omit<BodyCheckState, "step">): BodyCheckStep {
   if (exchange !== undefined) return exchange;
   if (first !== undefined) return { kind: "see-fitter", reason: "still-not-right" };
   if (harness.sights.length === 0) return { kind: "see-fitter", reason: "too-little-seen" };
-  const { worn, sizes } = weighPart(setup, harness);
-  const own = sizes.find(({ size }) => size === worn);
-  return {
-    kind: "sits-right",
-    size: setup.size,
-    ...(own === undefined ? {} : { probability: own.probability }),
-  };
+  const probability = chanceOfWorn(setup, harness);
+  // A girth that nothing is known of cannot disagree.
+  const ofBelt =
+    setup.girth === undefined || belt.sights.length === 0 ? undefined : chanceOfWorn(setup, belt);
+  if ((probability ?? 1) < LEAST || (ofBelt ?? 1) < LEAST) {
+    return { kind: "see-fitter", reason: "readings-disagree" };
+  }
+  return { kind: "sits-right", size: setup.size, ...(probability === undefined ? {} : { probability }) };
+}
+
+/** How likely what is worn fits, after what was seen; nothing where the chart does not size by it. */
+function chanceOfWorn(setup: BodyCheckSetup, seen: PartSeen): number | undefined {
+  const { worn, sizes } = weighPart(setup, seen);
+  return sizes.find(({ size }) => size === worn)?.probability;
 }
 
 /** What can be set, in the order of the items; the length of a harness only where it can be set. */
