@@ -1,6 +1,7 @@
-import { join, relative } from "node:path";
+import { relative } from "node:path";
 import ts from "typescript";
 import { root } from "../architecture/workspace.ts";
+import { listExports } from "./list-exports.ts";
 
 /** What the docstrings of some entry points leave out, and how many exports were looked at. */
 export interface DocstringReport {
@@ -14,38 +15,21 @@ export interface DocstringReport {
  * function an `@example` with a block of TypeScript in it.
  */
 export function checkDocstrings(entryPoints: readonly string[]): DocstringReport {
-  const settings = ts.getParsedCommandLineOfConfigFile(
-    join(root, "tests/tsconfig.json"),
-    {},
-    {
-      ...ts.sys,
-      onUnRecoverableConfigFileDiagnostic: () => {},
-    },
-  );
-  if (settings === undefined) throw new Error("tests/tsconfig.json cannot be read");
-  const program = ts.createProgram([...entryPoints], settings.options);
-  const checker = program.getTypeChecker();
   const violations = new Set<string>();
   let exports = 0;
   let functions = 0;
 
-  for (const entryPoint of entryPoints) {
-    const source = program.getSourceFile(entryPoint);
-    const module = source === undefined ? undefined : checker.getSymbolAtLocation(source);
-    for (const exported of module === undefined ? [] : checker.getExportsOfModule(module)) {
-      const symbol = exported.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(exported) : exported;
-      const declaration = symbol.declarations?.[0];
-      // A namespace of the facade is documented in its own package.
-      if (declaration === undefined || ts.isSourceFile(declaration)) continue;
-      exports += 1;
-      const at = `${placeOf(declaration)}: ${exported.name}`;
-      if (symbol.getDocumentationComment(checker).length === 0) violations.add(`${at} has no docstring`);
-      if (!isFunction(declaration)) continue;
-      functions += 1;
-      const examples = symbol.getJsDocTags(checker).filter((tag) => tag.name === "example");
-      if (!examples.some((tag) => ts.displayPartsToString(tag.text).includes("```ts\n"))) {
-        violations.add(`${at} has no @example with a block of ts`);
-      }
+  const { checker, exports: exported } = listExports(entryPoints);
+  for (const { name, symbol, declaration, text } of exported) {
+    if (declaration === undefined) continue;
+    exports += 1;
+    const at = `${placeOf(declaration)}: ${name}`;
+    if (text === "") violations.add(`${at} has no docstring`);
+    if (!isFunction(declaration)) continue;
+    functions += 1;
+    const examples = symbol.getJsDocTags(checker).filter((tag) => tag.name === "example");
+    if (!examples.some((tag) => ts.displayPartsToString(tag.text).includes("```ts\n"))) {
+      violations.add(`${at} has no @example with a block of ts`);
     }
   }
   return { violations: [...violations].sort(), exports, functions };
