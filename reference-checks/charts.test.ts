@@ -1,5 +1,16 @@
-import { auditReport, inferNominalIntervals, parseChart, type SizeChart } from "@tapewise/charts";
+import {
+  auditReport,
+  inferNominalIntervals,
+  parseChart,
+  type SizeChart,
+  safeChartFromData,
+  safeParseChart,
+  safeParseChartCsv,
+  safeParseChartJson,
+} from "@tapewise/charts";
+import { unwrap } from "@tapewise/outcome";
 import { describe, expect, test } from "vitest";
+import { type Against, against } from "./table/against.ts";
 
 /** Lower and upper bound of each size's torso length, in millimetres. */
 function torsos(chart: SizeChart): readonly (readonly [number, number] | undefined)[] {
@@ -26,7 +37,31 @@ describe("an inch column in millimetres", () => {
     // 39 * 25.4 = 990.6; 40 * 25.4 = 1016: the foot of a table that a rounded factor would miss
     ["39-40", 990.6, 1016],
   ])("%s", (cell, from, to) => {
-    expect(torsos(parseChart(`size\ttorso (in)\nM\t${cell}`, { chart: "c" }))).toEqual([[from, to]]);
+    const text = `size\ttorso (in)\nM\t${cell}`;
+    const inches = (name: string): Against =>
+      against({
+        of: `charts.${name}`,
+        source: "NIST SP 811 (2008), App. B.8: the inch",
+        origin: "worked by hand",
+        why: "the nearest double to the exact product",
+      });
+    inches("parseChart").same(torsos(parseChart(text, { chart: "c" })), [[from, to]], 2);
+    inches("safeParseChart").same(torsos(unwrap(safeParseChart(text, { chart: "c" }))), [[from, to]], 2);
+    inches("safeParseChartCsv").same(
+      torsos(unwrap(safeParseChartCsv(text, { chart: "c" }))),
+      [[from, to]],
+      2,
+    );
+    const data = {
+      chart: "c",
+      sizes: [{ size: "M", "torso-length": { from: `${from.toFixed(4)} mm`, to: `${to.toFixed(4)} mm` } }],
+    };
+    inches("safeChartFromData").same(torsos(unwrap(safeChartFromData(data))), [[from, to]], 2);
+    inches("safeParseChartJson").same(
+      torsos(unwrap(safeParseChartJson(JSON.stringify(data)))),
+      [[from, to]],
+      2,
+    );
   });
 });
 
@@ -41,12 +76,22 @@ describe("masses and volumes", () => {
     ["mass", "3 lb 4 oz", 1474.1752025],
   ])("%s: %s", (header, cell, grams) => {
     const chart = parseChart(`size\ttorso (cm)\t${header}\nM\t43-48\t${cell}`, { chart: "c" });
-    expect(chart.sizes[0]?.massGrams).toBeCloseTo(grams, 10);
+    against({
+      of: "charts.parseChart",
+      source: "NIST SP 811 (2008), App. B.8: the pound and the ounce",
+      origin: "printed (from memory)",
+      why: "a few roundings",
+    }).absolute(chart.sizes[0]?.massGrams, grams, 5e-11);
   });
 
   test("1000 cubic inches are 16.387064 litres", () => {
     const chart = parseChart("size\ttorso (cm)\tvolume (cu in)\nM\t43-48\t1000", { chart: "c" });
-    expect(chart.sizes[0]?.capacityLitres).toBeCloseTo(16.387064, 12);
+    against({
+      of: "charts.parseChart",
+      source: "the cubic inch by the inch",
+      origin: "worked by hand",
+      why: "a few roundings",
+    }).absolute(chart.sizes[0]?.capacityLitres, 16.387064, 5e-13);
   });
 });
 
@@ -62,8 +107,15 @@ test("nominal lengths to intervals", () => {
     [467.5, 507.5],
     [507.5, 552.5],
   ];
-  expect(inferNominalIntervals([410, 450, 485, 530]).map((each) => each && [each.from, each.to])).toEqual(
+  against({
+    of: "charts.inferNominalIntervals",
+    source: "midpoints, and half of the spacing at the ends",
+    origin: "worked by hand",
+    why: "tenths of a millimetre",
+  }).same(
+    inferNominalIntervals([410, 450, 485, 530]).map((each) => each && [each.from, each.to]),
     expected,
+    8,
   );
   const chart = parseChart('size,torso (cm)\nS,41\nM,45\nL,"48,5"\nXL,53', { chart: "c" });
   expect(torsos(chart)).toEqual(expected);
@@ -91,5 +143,13 @@ test.each([
   [31, "overlap-wide"],
 ])("an overlap of %d mm", (widthMm, kind) => {
   const chart = parseChart(`size,torso (mm)\nS,380-${430 + widthMm}\nM,430-500`, { chart: "c" });
-  expect(auditReport(chart)).toMatchObject([{ kind, widthMm }]);
+  const found = auditReport(chart).map((finding) =>
+    "widthMm" in finding ? [finding.kind, finding.widthMm] : [],
+  );
+  against({
+    of: "charts.auditReport",
+    source: "neighbouring sizes of one chart usually overlap by about 2 to 3 cm",
+    origin: "common practice, no source",
+    why: "a width of overlap is a difference of two ends",
+  }).same(found, [[kind, widthMm]], 2);
 });

@@ -7,19 +7,36 @@ import { unwrap } from "@tapewise/outcome";
 import { describe, expect, test } from "vitest";
 import { chartOf, estimateOf, priorOf, sizeOf, sureEstimate, torsoChart } from "../tests/fit/cases.ts";
 import { boxes, cuboids, memberships, misfitCases, rectangles, upperParts } from "./fit-figures.ts";
+import { against } from "./table/against.ts";
 
 /** Agreement to so many units of the value itself. */
-function expectClose(actual: number, expected: number, relative: number): void {
-  expect(Math.abs(actual / expected - 1), `${actual} against ${expected}`).toBeLessThan(relative);
+function expectClose(of: string, actual: number, expected: number, relative: number): void {
+  against({ of: `fit.${of}`, source: QUADRATURE, origin: "recomputed with mpmath", why: ROUNDING }).relative(
+    actual,
+    expected,
+    relative,
+  );
+}
+
+const QUADRATURE = "quadrature of the density of the length; JCGM 106:2012, A.4 for beliefs";
+const ROUNDING = "roundings of lengths in mm, and of tails that nearly cancel";
+
+function expectProbability(source: string, actual: number, expected: number, off: number): void {
+  against({
+    of: "fit.recommend",
+    source,
+    origin: "recomputed with mpmath and R mvtnorm",
+    why: "absolute error of the box; more than four dimensions are on a coarser grid",
+  }).absolute(actual, expected, off);
 }
 
 describe("a length against an interval (mpmath)", () => {
   test.each(misfitCases)("$meanMm ± $sdMm mm, $degreesOfFreedom degrees, [$from, $to]", (one) => {
     const fit = holdAgainst(one, interval(one.from, one.to));
-    expectClose(fit.below, one.below, 1e-12);
-    expectClose(fit.inside, one.inside, 1e-12);
-    expectClose(fit.above, one.above, 1e-12);
-    expectClose(fit.expectedMisfitMm, one.misfitMm, 1e-12);
+    expectClose("holdAgainst", fit.below, one.below, 1e-12);
+    expectClose("holdAgainst", fit.inside, one.inside, 1e-12);
+    expectClose("holdAgainst", fit.above, one.above, 1e-12);
+    expectClose("holdAgainst", fit.expectedMisfitMm, one.misfitMm, 1e-12);
   });
 });
 
@@ -28,8 +45,8 @@ describe("the part of a normal length beyond an end (mpmath)", () => {
   test.each(upperParts)("above $a", ({ a, mass, mean }) => {
     const standard = { meanMm: 0, sdMm: 1, degreesOfFreedom: Number.POSITIVE_INFINITY };
     const fit = holdAgainst(standard, atMost(a));
-    expectClose(fit.above, mass, 1e-13);
-    expectClose(fit.expectedMisfitMm, mass * (mean - a), 1e-14 * (1 + 10 * a ** 2));
+    expectClose("holdAgainst", fit.above, mass, 1e-13);
+    expectClose("holdAgainst", fit.expectedMisfitMm, mass * (mean - a), 1e-14 * (1 + 10 * a ** 2));
     expect(holdAgainst(standard, atLeast(-a)).expectedMisfitMm).toBe(fit.expectedMisfitMm);
   });
 });
@@ -60,7 +77,12 @@ function probabilityOf(
 
 describe("two correlated dimensions in a size (mpmath, R mvtnorm)", () => {
   test.each(rectangles)("$x by $y, correlation $rho", ({ x, y, rho, probability }) => {
-    expect(Math.abs(probabilityOf([x, y], () => rho) - probability)).toBeLessThan(1e-14);
+    expectProbability(
+      "two jointly normal dimensions",
+      probabilityOf([x, y], () => rho),
+      probability,
+      1e-14,
+    );
   });
 });
 
@@ -68,7 +90,8 @@ describe("three correlated dimensions in a size (R mvtnorm)", () => {
   test.each(cuboids)("$lower to $upper, correlations $rho", ({ lower, upper, rho, probability }) => {
     const ranges = lower.map((from, i) => [from, upper[i] ?? Number.NaN] as const);
     // Correlations stand in the order 12, 13, 23: the sum of the positions less one.
-    expect(Math.abs(probabilityOf(ranges, (i, j) => rho[i + j - 1] ?? 0) - probability)).toBeLessThan(1e-10);
+    const ours = probabilityOf(ranges, (i, j) => rho[i + j - 1] ?? 0);
+    expectProbability("three jointly normal dimensions", ours, probability, 1e-10);
   });
 });
 
@@ -76,8 +99,9 @@ describe("several dimensions that all depend on one (mpmath)", () => {
   // Up to four are exact but for rounding, which the lengths in mm add to; five are on a coarser grid.
   test.each(boxes)("loadings $loadings", ({ ranges, loadings, probability }) => {
     const rho = (i: number, j: number) => (loadings[i] ?? 0) * (loadings[j] ?? 0);
-    const error = Math.abs(probabilityOf(ranges, rho) - probability);
-    expect(error).toBeLessThan(ranges.length > 4 ? 2e-5 : 1e-11);
+    const off = ranges.length > 4 ? 2e-5 : 1e-11;
+    const source = ranges.length > 4 ? "five dimensions of one factor" : "dimensions of one factor";
+    expectProbability(source, probabilityOf(ranges, rho), probability, off);
   });
 });
 
@@ -90,8 +114,8 @@ describe("readings of somebody out of a population (mpmath; form of JCGM 106:201
     const prior = priorOf({ "hip-belt-girth": [one.populationMeanMm, one.populationSdMm] });
 
     const belief = formBeliefs([estimate], prior).of("hip-belt-girth");
-    expectClose(belief?.meanMm ?? Number.NaN, one.posteriorMeanMm, 1e-13);
-    expectClose(belief?.sdMm ?? Number.NaN, one.posteriorSdMm, 1e-13);
+    expectClose("formBeliefs", belief?.meanMm ?? Number.NaN, one.posteriorMeanMm, 1e-13);
+    expectClose("formBeliefs", belief?.sdMm ?? Number.NaN, one.posteriorSdMm, 1e-13);
 
     const middle = edges.slice(1).map((to, i) => interval(edges[i] ?? Number.NaN, to));
     const ranges = [atMost(edges.at(0) ?? Number.NaN), ...middle, atLeast(edges.at(-1) ?? Number.NaN)];
@@ -99,10 +123,10 @@ describe("readings of somebody out of a population (mpmath; form of JCGM 106:201
     const fitsOf = (known: { readonly prior?: Prior }) =>
       unwrap(recommend({ estimates: [estimate], ...known }, chartOf(sizes), { unit: "cm" })).sizes;
     fitsOf({ prior }).forEach((fit, i) => {
-      expectClose(fit.probability, one.posterior[i] ?? Number.NaN, 1e-11);
+      expectClose("recommend", fit.probability, one.posterior[i] ?? Number.NaN, 1e-11);
     });
     fitsOf({}).forEach((fit, i) => {
-      expectClose(fit.probability, one.flat[i] ?? Number.NaN, 1e-11);
+      expectClose("recommend", fit.probability, one.flat[i] ?? Number.NaN, 1e-11);
     });
   });
 });
@@ -113,6 +137,6 @@ test("what an answer states is what its length against its interval gives", () =
   const chart = torsoChart({ M: [one.from, one.to] });
   const estimates = [sureEstimate("torso-length", one.meanMm, one.sdMm)];
   const [fit] = unwrap(recommend({ estimates }, chart, { unit: "cm" })).sizes;
-  expectClose(fit?.probability ?? Number.NaN, one.inside, 1e-12);
-  expectClose(fit?.expectedMisfitMm ?? Number.NaN, one.misfitMm, 1e-12);
+  expectClose("recommend", fit?.probability ?? Number.NaN, one.inside, 1e-12);
+  expectClose("recommend", fit?.expectedMisfitMm ?? Number.NaN, one.misfitMm, 1e-12);
 });

@@ -21,6 +21,7 @@ import {
   pairCases,
   relationCases,
 } from "./intervals-allen.ts";
+import { type Against, against } from "./table/against.ts";
 
 const nameOf: ReadonlyMap<string, string> = new Map(relationCases.map(({ symbol, name }) => [symbol, name]));
 const namesOf = (symbols: string) => symbols.split(" ").map((symbol) => nameOf.get(symbol));
@@ -30,6 +31,21 @@ function relationOf(symbol: string): AllenRelation {
   if (found === undefined) throw new Error(`no relation has the symbol ${symbol}`);
   return found;
 }
+
+const fig2 = (name: string): Against =>
+  against({
+    of: `intervals.${name}`,
+    source: "Allen 1983, Fig. 2, the thirteen relations",
+    origin: "printed (from memory)",
+    why: "words",
+  });
+const pairs = (name: string, ...others: readonly string[]): Against =>
+  against({
+    of: [`intervals.${name}`, ...others],
+    source: "pairs of intervals with whole ends",
+    origin: "recomputed in Python",
+    why: "whole numbers",
+  });
 
 const of = ([from, to]: Ends): Interval => interval(from, to);
 
@@ -69,9 +85,9 @@ describe("Allen 1983, Fig. 2: the thirteen relations", () => {
   });
 
   test.each(relationCases)("$symbol: $a $name $b", ({ name, converse: other, a, b }) => {
-    expect(relation(of(a), of(b))).toBe(name);
-    expect(relation(of(b), of(a))).toBe(nameOf.get(other));
-    expect(converse(relation(of(a), of(b)))).toBe(nameOf.get(other));
+    fig2("relation").same(relation(of(a), of(b)), name);
+    fig2("relation").same(relation(of(b), of(a)), nameOf.get(other));
+    fig2("converse").same(converse(relation(of(a), of(b))), nameOf.get(other));
   });
 
   test("hold by their definitions for every pair of the 15 intervals within 0 to 5", () => {
@@ -90,7 +106,12 @@ describe("Allen 1983, Fig. 4: the transitivity table", () => {
   test.each(entries)(
     "$first then $second allows $answer (recomputed in Python)",
     ({ first, second, answer }) => {
-      expect(compose(relationOf(first), relationOf(second))).toEqual(namesOf(answer));
+      against({
+        of: "intervals.compose",
+        source: "Allen 1983, Fig. 4, the transitivity table",
+        origin: "recomputed in Python over all triples of intervals",
+        why: "words",
+      }).same(compose(relationOf(first), relationOf(second)), namesOf(answer));
     },
   );
 
@@ -131,10 +152,13 @@ describe("pairs of closed intervals (recomputed in Python)", () => {
     const a = of(pair.a);
     const b = of(pair.b);
     const gap = gapBetween(a, b);
-    expect(relation(a, b)).toBe(nameOf.get(pair.relation));
-    expect(overlapLength(a, b)).toBe(pair.overlap);
-    expect(hull(a, b)).toEqual(of(pair.hull));
-    expect(gap === undefined ? 0 : intervalLength(gap)).toBe(pair.gap);
-    expect(unionLength(union(a, b))).toBe(pair.union);
+    pairs("relation").same(relation(a, b), nameOf.get(pair.relation));
+    pairs("overlapLength").same(overlapLength(a, b), pair.overlap);
+    pairs("hull").same(hull(a, b), of(pair.hull));
+    pairs("gapBetween", "intervals.intervalLength").same(
+      gap === undefined ? 0 : intervalLength(gap),
+      pair.gap,
+    );
+    pairs("union", "intervals.unionLength").same(unionLength(union(a, b)), pair.union);
   });
 });

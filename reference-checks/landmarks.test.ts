@@ -8,6 +8,7 @@ import {
 } from "@tapewise/landmarks";
 import { describe, expect, test } from "vitest";
 import { type AnsurFigures, ansurFigures } from "./landmarks-ansur.ts";
+import { against } from "./table/against.ts";
 
 function published(column: string, sex: "women" | "men"): AnsurFigures {
   const found = ansurFigures.find((row) => row.column === column && row.sex === sex);
@@ -43,8 +44,12 @@ describe("plausible limits contain everybody in ANSUR II", () => {
     const source = published(row.column, row.sex);
     for (const group of ["adult", "child"] as const) {
       const { from, to } = plausibleLimits(row.dimension, group);
-      expect(from).toBeLessThan(source.min);
-      expect(to).toBeGreaterThan(source.max);
+      against({
+        of: "landmarks.plausibleLimits",
+        source: "ANSUR II (Gordon et al. 2014), least and largest of everybody",
+        origin: "counted in the public individual data",
+        why: "the limits must lie outside",
+      }).same([source.min > from, source.max < to], [true, true], 2);
     }
   });
 

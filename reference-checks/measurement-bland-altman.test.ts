@@ -4,8 +4,9 @@ import {
   minimalDetectableChange,
   repeatabilityCoefficient,
 } from "@tapewise/measurement";
-import { describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { cardiac, pefr } from "./measurement-agreement-figures.ts";
+import { type Against, against } from "./table/against.ts";
 
 const { printed, recomputed } = pefr;
 const wright = pefr.wright.map(([first]) => first);
@@ -13,18 +14,33 @@ const mini = pefr.mini.map(([first]) => first);
 
 /** Relative, a few tens of roundings. */
 function expectClose(actual: number | undefined, reference: string, tolerance = 1e-13): void {
-  const expected = Number(reference);
-  expect(Math.abs((actual ?? Number.NaN) - expected), `${actual} against ${reference}`).toBeLessThanOrEqual(
-    tolerance * Math.abs(expected),
+  against({ ...current, origin: "recomputed with mpmath 1.3 and R 4.2.2", why: TENS }).relative(
+    actual,
+    reference,
+    tolerance,
   );
 }
+const TENS = "a few tens of roundings; R's lm and ten printed digits where so few are at hand";
+let current = { of: "measurement.blandAltman", source: "Bland & Altman 1986 and 1999, peak flow" };
+const onto = (name: string, source: string): void => {
+  beforeAll(() => {
+    current = { of: `measurement.${name}`, source };
+  });
+};
+const printedIn = (name: string): Against =>
+  against({
+    of: `measurement.${name}`,
+    source: "Bland & Altman 1986, peak flow",
+    origin: "printed (from memory)",
+    why: "the decimals that are printed",
+  });
 
 describe("Bland & Altman (1986): first readings of the two meters, 2 standard deviations", () => {
   const result = blandAltman(wright, mini, { multiplier: 2, method: "approximate-1986" });
 
   test("bias and standard deviation of the differences", () => {
-    expect(result.bias.value.toFixed(1)).toBe(printed.bias);
-    expect(result.differenceSd.toFixed(1)).toBe(printed.differenceSd);
+    printedIn("blandAltman").printed(result.bias.value, printed.bias);
+    printedIn("blandAltman").printed(result.differenceSd, printed.differenceSd);
     expectClose(result.bias.value, recomputed.bias);
     expectClose(result.differenceSd, recomputed.differenceSd);
   });
@@ -39,12 +55,12 @@ describe("Bland & Altman (1986): first readings of the two meters, 2 standard de
   });
 
   test("interval of the bias", () => {
-    expect(result.biasError.toFixed(1)).toBe(printed.biasError);
+    printedIn("blandAltman").printed(result.biasError, printed.biasError);
     expectClose(result.biasError, recomputed.biasError);
     expectClose(result.bias.lower, recomputed.biasInterval[0]);
     expectClose(result.bias.upper, recomputed.biasInterval[1]);
-    expect(result.bias.lower.toFixed(1)).toBe(printed.biasInterval[0]);
-    expect(result.bias.upper.toFixed(1)).toBe(printed.biasInterval[1]);
+    printedIn("blandAltman").printed(result.bias.lower, printed.biasInterval[0]);
+    printedIn("blandAltman").printed(result.bias.upper, printed.biasInterval[1]);
   });
 
   test("intervals of the limits, ± t √(3 s²/n)", () => {
@@ -102,6 +118,7 @@ describe("the same with 1.96 standard deviations", () => {
 });
 
 describe("repeatability of the Wright meter", () => {
+  onto("repeatabilityCoefficient", "Bland & Altman 1986, peak flow");
   const { wright: figures } = recomputed;
 
   test.each([
@@ -116,7 +133,12 @@ describe("repeatability of the Wright meter", () => {
     expectClose(repeatabilityCoefficient(pefr.wright).withinSd, figures.withinSd);
     // 1.96 √2 s_w and the exact normal quantile for 1.96 part by 2 in 100 000.
     const change = minimalDetectableChange(Number(figures.withinSd));
-    expect(Math.abs(change / Number(figures.aboutZero196) - 1)).toBeLessThan(2e-5);
+    against({
+      of: "measurement.minimalDetectableChange",
+      source: "Bland & Altman 1986, peak flow",
+      origin: "recomputed with mpmath 1.3",
+      why: "1.96 stands there for the normal quantile",
+    }).relative(change, figures.aboutZero196, 2e-5);
   });
 
   test.each(["wright", "mini"] as const)(
@@ -129,6 +151,7 @@ describe("repeatability of the Wright meter", () => {
 });
 
 describe("Bland & Altman (1999), Table 4: several readings of each subject", () => {
+  onto("blandAltmanRepeats", "Bland & Altman 1999, Table 4");
   const ends = ["bias", "lowerLimit", "upperLimit"] as const;
   const intervals = {
     bias: "biasInterval",

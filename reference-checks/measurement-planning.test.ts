@@ -8,6 +8,10 @@ import {
 } from "@tapewise/measurement";
 import { fQuantile, fUpperTail } from "@tapewise/statistics";
 import { describe, expect, test } from "vitest";
+import { type Against, against, type Reference } from "./table/against.ts";
+
+const plans = (name: string, source: string, origin: Reference["origin"]): Against =>
+  against({ of: `measurement.${name}`, source, origin, why: "whole people" });
 
 describe("subjects for the width of an interval of the ICC (Bonett 2002)", () => {
   test.each([
@@ -22,7 +26,10 @@ describe("subjects for the width of an interval of the ICC (Bonett 2002)", () =>
     { icc: 0.5, repeats: 3, width: 0.32332, subjects: 50 },
     { icc: 0.5, repeats: 3, width: 0.3233, subjects: 51 },
   ])("ICC $icc, $repeats readings, width $width: $subjects", ({ subjects, ...plan }) => {
-    expect(subjectsForIccWidth(plan)).toBe(subjects);
+    plans("subjectsForIccWidth", "Bonett 2002; R package presize", "printed (second-hand)").same(
+      subjectsForIccWidth(plan),
+      subjects,
+    );
   });
 });
 
@@ -39,7 +46,11 @@ describe("subjects to show that the ICC is above a least one (Walter, Eliasziw &
     { least: 0.6, expected: 0.8, repeats: 10, subjects: 17 },
     { least: 0.7, expected: 0.9, repeats: 2, subjects: 18 },
   ])("from $least to $expected with $repeats readings: $subjects", ({ subjects, ...plan }) => {
-    expect(subjectsForIccTest(plan)).toBe(subjects);
+    plans(
+      "subjectsForIccTest",
+      "Walter, Eliasziw & Donner 1998; R package ICC.Sample.Size",
+      "printed (second-hand, from memory)",
+    ).same(subjectsForIccTest(plan), subjects);
   });
 });
 
@@ -67,8 +78,14 @@ describe("the interval of a technical error of measurement (chi-square)", () => 
     [100, 2, 0.8785419906858473, 1.1607371535319833],
   ])("%i subjects read %i times: %f to %f times the one found", (subjects, repeats, lower, upper) => {
     const bounds = temBounds(subjects, repeats, 0.95);
-    expect(Math.abs(bounds.lower / lower - 1)).toBeLessThan(1e-13);
-    expect(Math.abs(bounds.upper / upper - 1)).toBeLessThan(1e-13);
+    const bound = against({
+      of: "measurement.temBounds",
+      source: "chi-square interval of a standard deviation",
+      origin: "recomputed with R 4.2.2",
+      why: "some hundred roundings of a quantile",
+    });
+    bound.relative(bounds.lower, lower, 1e-13);
+    bound.relative(bounds.upper, upper, 1e-13);
   });
 
   // Recomputed with R 4.2.2 by counting up.
@@ -79,7 +96,10 @@ describe("the interval of a technical error of measurement (chi-square)", () => 
     [3, 0.2, 35],
     [2, 0.75, 11],
   ])("%i readings each, no more than %f above: %i subjects", (repeats, precision, subjects) => {
-    expect(subjectsForTem({ repeats, precision })).toBe(subjects);
+    plans("subjectsForTem", "chi-square interval of a standard deviation", "recomputed with R 4.2.2").same(
+      subjectsForTem({ repeats, precision }),
+      subjects,
+    );
   });
 
   test("close to Bland's rule 1.96²/(2p²(K − 1)) for a good precision (from memory)", () => {
@@ -92,8 +112,9 @@ describe("the interval of a technical error of measurement (chi-square)", () => 
 
 test("limits of agreement: 100 subjects give ±0.34 s, 200 give ±0.24 s (J. M. Bland's page on sample sizes, from memory)", () => {
   // 1.96 √(3/100) = 0.3395, 1.96 √(3/200) = 0.2400
-  expect(subjectsForLimits({ differenceSdMm: 1, halfWidthMm: 0.34 })).toBe(100);
-  expect(subjectsForLimits({ differenceSdMm: 1, halfWidthMm: 0.2401 })).toBe(200);
+  const limits = plans("subjectsForLimits", "J. M. Bland's page on sample sizes", "printed (from memory)");
+  limits.same(subjectsForLimits({ differenceSdMm: 1, halfWidthMm: 0.34 }), 100);
+  limits.same(subjectsForLimits({ differenceSdMm: 1, halfWidthMm: 0.2401 }), 200);
 });
 
 describe("the chance of the right size", () => {
@@ -125,8 +146,11 @@ describe("the chance of the right size", () => {
     [twoOpen, 455, 25, 10, "0.96193197663747993555"],
     [twoOpen, 432, 12, 4.5, "0.98328388926876302567"],
   ])("%j, N(%f, %f²), u = %f", (sizes, meanMm, sdMm, uncertaintyMm, chance) => {
-    expect(Math.abs(chanceOfRightSize(sizes, { meanMm, sdMm }, uncertaintyMm) - Number(chance))).toBeLessThan(
-      1e-14,
-    );
+    against({
+      of: "measurement.chanceOfRightSize",
+      source: "∫ φ(l) P(picked | l) dl by quadrature",
+      origin: "recomputed with mpmath 1.3",
+      why: "tens of roundings of a probability",
+    }).absolute(chanceOfRightSize(sizes, { meanMm, sdMm }, uncertaintyMm), chance, 1e-14);
   });
 });

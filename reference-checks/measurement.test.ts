@@ -19,9 +19,17 @@ import {
   typeA,
   welchSatterthwaite,
 } from "./measurement-figures.ts";
+import { type Against, against } from "./table/against.ts";
 
 /** As a figure is printed: with as many decimals as the publication has. */
 const asPrinted = (value: number, printed: string) => value.toFixed(printed.split(".")[1]?.length ?? 0);
+const gum = (name: string): Against =>
+  against({
+    of: `measurement.${name}`,
+    source: "GUM (JCGM 100:2008), 4.3.7, 4.4.3, F.2.2.1, G.4.1, H.1; JCGM 101:2008, 9.2.2",
+    origin: "recomputed with mpmath 1.3",
+    why: "tens of roundings",
+  });
 const componentsOf = (rows: readonly (readonly [string, number])[]) =>
   rows.map(([uncertainty, degreesOfFreedom]) => ({ uncertainty: Number(uncertainty), degreesOfFreedom }));
 
@@ -33,7 +41,7 @@ describe("type A evaluation (GUM 4.4.3)", () => {
   test("mean and experimental standard deviation", () => {
     expect(asPrinted(estimate.mm, typeA.printed.mean)).toBe(typeA.printed.mean);
     expect(asPrinted(estimate.spread.sampleMm ?? 0, typeA.printed.sd)).toBe(typeA.printed.sd);
-    expect(estimate.spread.sampleMm).toBeCloseTo(Number(typeA.recomputed.sd), 12);
+    gum("parseEstimate").absolute(estimate.spread.sampleMm, Number(typeA.recomputed.sd), 0.5e-12);
   });
 
   test("standard deviation of the mean, where nothing is known of the method", () => {
@@ -46,7 +54,7 @@ describe("type A evaluation (GUM 4.4.3)", () => {
       },
     ]);
     expect(asPrinted(uncertainty, typeA.printed.sdOfMean)).toBe(typeA.printed.sdOfMean);
-    expect(uncertainty).toBeCloseTo(Number(typeA.recomputed.sdOfMean), 12);
+    gum("poolSpread").absolute(uncertainty, Number(typeA.recomputed.sdOfMean), 0.5e-12);
     expect(degreesOfFreedom).toBe(19);
   });
 });
@@ -57,8 +65,12 @@ describe("effective degrees of freedom", () => {
     const { printed, recomputed } = welchSatterthwaite;
     expect(asPrinted(combined.uncertainty, printed.combined)).toBe(printed.combined);
     expect(asPrinted(combined.degreesOfFreedom, printed.degreesOfFreedom)).toBe(printed.degreesOfFreedom);
-    expect(combined.uncertainty).toBeCloseTo(Number(recomputed.combined), 12);
-    expect(combined.degreesOfFreedom).toBeCloseTo(Number(recomputed.degreesOfFreedom), 10);
+    gum("combineUncertainties").absolute(combined.uncertainty, Number(recomputed.combined), 0.5e-12);
+    gum("combineUncertainties").absolute(
+      combined.degreesOfFreedom,
+      Number(recomputed.degreesOfFreedom),
+      0.5e-10,
+    );
     expect(Math.floor(combined.degreesOfFreedom)).toBe(18);
   });
 
@@ -67,10 +79,15 @@ describe("effective degrees of freedom", () => {
     expect(asPrinted(comparison.uncertainty, endGauge.comparisonPrinted.combined)).toBe(
       endGauge.comparisonPrinted.combined,
     );
-    expect(comparison.uncertainty).toBeCloseTo(Number(endGauge.comparisonRecomputed.combined), 11);
-    expect(comparison.degreesOfFreedom).toBeCloseTo(
+    gum("combineUncertainties").absolute(
+      comparison.uncertainty,
+      Number(endGauge.comparisonRecomputed.combined),
+      0.5e-11,
+    );
+    gum("combineUncertainties").absolute(
+      comparison.degreesOfFreedom,
       Number(endGauge.comparisonRecomputed.degreesOfFreedom),
-      10,
+      0.5e-10,
     );
     // The document takes the rounded 9.7: 9.7⁴ over the same sum is 25.6.
     const rounded = comparison.degreesOfFreedom * (9.7 / comparison.uncertainty) ** 4;
@@ -78,8 +95,12 @@ describe("effective degrees of freedom", () => {
 
     const all = combineUncertainties([comparison, ...componentsOf(endGauge.others)]);
     expect(asPrinted(all.uncertainty, endGauge.printed.combined)).toBe(endGauge.printed.combined);
-    expect(all.uncertainty).toBeCloseTo(Number(endGauge.recomputed.combined), 10);
-    expect(all.degreesOfFreedom).toBeCloseTo(Number(endGauge.recomputed.degreesOfFreedom), 9);
+    gum("combineUncertainties").absolute(all.uncertainty, Number(endGauge.recomputed.combined), 0.5e-10);
+    gum("combineUncertainties").absolute(
+      all.degreesOfFreedom,
+      Number(endGauge.recomputed.degreesOfFreedom),
+      0.5e-9,
+    );
     // Printed 16.7, cut and not rounded from 16.75.
     expect(Math.floor(all.degreesOfFreedom * 10) / 10).toBe(Number(endGauge.printed.degreesOfFreedom));
   });
@@ -95,7 +116,7 @@ describe("type B evaluation", () => {
     });
     const line = estimate.budget.find(({ source }) => source === "tool-scale");
     const { printed, recomputed } = rectangular.halfWidthFour;
-    expect(line?.uncertaintyMm).toBeCloseTo(Number(recomputed), 12);
+    gum("parseEstimate").absolute(line?.uncertaintyMm, Number(recomputed), 0.5e-12);
     expect(asPrinted(line?.uncertaintyMm ?? 0, printed)).toBe(printed);
   });
 
@@ -103,7 +124,7 @@ describe("type B evaluation", () => {
     const reading = parseLength(step);
     const estimate = parseEstimate({ dimension: "torso-length", readings: [reading] });
     const line = estimate.budget.find(({ source }) => source === "resolution");
-    expect(line?.uncertaintyMm).toBeCloseTo(Number(uncertainty), 13);
+    gum("parseEstimate").absolute(line?.uncertaintyMm, Number(uncertainty), 0.5e-13);
     expect(asPrinted((line?.uncertaintyMm ?? 0) / reading.mm, "0.29")).toBe("0.29");
   });
 
@@ -116,22 +137,35 @@ describe("type B evaluation", () => {
       readings: [parseLength("430 mm")],
       error: { biasMm: uncertainty, repeatMm: 0, resolutionMm: 0 },
     });
-    expect(coverage.upperMm - mm).toBeCloseTo(Number(additive.recomputed.halfWidth), 11);
+    gum("parseEstimate").absolute(coverage.upperMm - mm, Number(additive.recomputed.halfWidth), 0.5e-11);
     expect(asPrinted(mm - coverage.lowerMm, additive.printed.halfWidth)).toBe(additive.printed.halfWidth);
   });
 });
 
 describe("Grubbs' test", () => {
+  const grubbsFormula = (name: string): Against =>
+    against({
+      of: `measurement.${name}`,
+      source: "Grubbs 1950 and 1969 by quantiles of t (NIST/SEMATECH e-Handbook 1.3.5.17.1)",
+      origin: "recomputed with mpmath 1.3",
+      why: "far quantiles of t",
+    });
+  const iso5725 = against({
+    of: "measurement.grubbsCriticalValue",
+    source: "ISO 5725-2:1994, Table 5",
+    origin: "printed (from memory)",
+    why: "printed values are off the formula by up to 0.0009",
+  });
   test.each(grubbs)("critical values of $n, computed", ({ n, five, one }) => {
-    expect(Math.abs(grubbsCriticalValue(n, 0.05) - Number(five))).toBeLessThan(1e-10);
-    expect(Math.abs(grubbsCriticalValue(n, 0.01) - Number(one))).toBeLessThan(1e-10);
+    grubbsFormula("grubbsCriticalValue").absolute(grubbsCriticalValue(n, 0.05), five, 1e-10);
+    grubbsFormula("grubbsCriticalValue").absolute(grubbsCriticalValue(n, 0.01), one, 1e-10);
   });
 
   test.each(grubbs.filter((row) => row.printedFive !== undefined))(
     "critical values of $n, printed",
     ({ n, printedFive, printedOne }) => {
-      expect(Math.abs(grubbsCriticalValue(n, 0.05) - Number(printedFive))).toBeLessThan(0.0015);
-      expect(Math.abs(grubbsCriticalValue(n, 0.01) - Number(printedOne))).toBeLessThan(0.0015);
+      iso5725.absolute(grubbsCriticalValue(n, 0.05), printedFive ?? "", 0.0015);
+      iso5725.absolute(grubbsCriticalValue(n, 0.01), printedOne ?? "", 0.0015);
     },
   );
 
@@ -141,10 +175,15 @@ describe("Grubbs' test", () => {
       const list = values.map(Number);
       const found = grubbsTest(list, 0.1);
       expect(found.index).toBe(index);
-      expect(asPrinted(found.statistic, printed)).toBe(printed);
-      expect(Math.abs(found.statistic - Number(recomputed))).toBeLessThan(1e-12);
-      expect(Math.abs(found.critical - Number(oneSided.five))).toBeLessThan(1e-10);
-      expect(Math.abs(grubbsTest(list, 0.02).critical - Number(oneSided.one))).toBeLessThan(1e-10);
+      against({
+        of: "measurement.grubbsTest",
+        source: "Grubbs 1969; Tietjen & Moore 1972",
+        origin: "printed (from memory, second-hand)",
+        why: "the decimals that are printed",
+      }).printed(found.statistic, printed);
+      grubbsFormula("grubbsTest").absolute(found.statistic, recomputed, 1e-12);
+      grubbsFormula("grubbsTest").absolute(found.critical, oneSided.five, 1e-10);
+      grubbsFormula("grubbsTest").absolute(grubbsTest(list, 0.02).critical, oneSided.one, 1e-10);
       expect(found.isOutlier).toBe(isOutlierAtFive);
       expect(grubbsTest(list, 0.02).isOutlier).toBe(isOutlierAtOne);
     },
@@ -155,6 +194,11 @@ test.each(roundingCorrelations)(
   "rounding errors of readings that scatter by %s steps",
   (scatter, correlation) => {
     // An absolute error of a few units in the last place of 1.
-    expect(Math.abs(roundingCorrelation(Number(scatter), 1) - Number(correlation))).toBeLessThan(4e-16);
+    against({
+      of: "measurement.roundingCorrelation",
+      source: "the mean of 1 − 6u + 6u² over N(0, 2σ²)",
+      origin: "recomputed with mpmath 1.3",
+      why: "a few units in the last place of 1",
+    }).absolute(roundingCorrelation(Number(scatter), 1), correlation, 4e-16);
   },
 );

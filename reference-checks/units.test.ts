@@ -1,3 +1,4 @@
+import { unwrap } from "@tapewise/outcome";
 import {
   describeUnit,
   formatLength,
@@ -6,12 +7,15 @@ import {
   lengthUnits,
   millimetres,
   parseLength,
+  parseMagnitude,
   roundLength,
   safeParseLength,
+  safeParseMagnitude,
   toMillimetres,
 } from "@tapewise/units";
 import convert from "convert-units";
 import { describe, expect, test } from "vitest";
+import { type Against, against, type Reference } from "./table/against.ts";
 import {
   binaryPitfalls,
   factors,
@@ -23,10 +27,24 @@ import {
   writtenLengths,
 } from "./units-figures.ts";
 
+const DOUBLE = "the nearest double to the exact product";
+const EXACT = "recomputed with exact fractions (Python 3.11)";
+const row =
+  (source: string, origin: Reference["origin"]) =>
+  (name: string): Against =>
+    against({ of: `units.${name}`, source, origin, why: DOUBLE });
+const factor = row(
+  "NIST SP 811 (2008), App. B.8 and B.9; yard and pound agreement of 1959",
+  "printed (from memory)",
+);
+const fractions = row("the inch of 25.4 mm, in exact fractions", EXACT);
+const nearest = row("nearest fractions of an inch, ties to even", EXACT);
+
 describe("units by definition", () => {
   test.each(factors)("1 %s is %s m", (unit, metres) => {
-    expect(toMillimetres(1, unit)).toBe(Number(`${metres}e3`));
-    expect(parseLength(`1 ${unit}`).mm).toBe(Number(`${metres}e3`));
+    factor("toMillimetres").same(toMillimetres(1, unit), Number(`${metres}e3`));
+    factor("parseLength").same(parseLength(`1 ${unit}`).mm, Number(`${metres}e3`));
+    factor("safeParseLength").same(unwrap(safeParseLength(`1 ${unit}`)).mm, Number(`${metres}e3`));
   });
 
   test("the foot is the international one, two parts in a million shorter than the US survey foot", () => {
@@ -37,23 +55,29 @@ describe("units by definition", () => {
 
 describe("inch fractions are exact", () => {
   test.each(inchFractions)("%s in", (fraction, decimal, mm) => {
-    expect(parseLength(`${fraction} in`).mm).toBe(Number(mm));
-    expect(parseLength(`${decimal} in`).mm).toBe(Number(mm));
-    expect(toMillimetres(Number(decimal), "in")).toBe(Number(mm));
-    expect(fromMillimetres(millimetres(Number(mm)), "in")).toBe(Number(decimal));
+    fractions("parseLength").same(parseLength(`${fraction} in`).mm, Number(mm));
+    fractions("parseLength").same(parseLength(`${decimal} in`).mm, Number(mm));
+    for (const [name, { numerator, denominator }] of [
+      ["parseMagnitude", parseMagnitude(`${fraction} in`)],
+      ["safeParseMagnitude", unwrap(safeParseMagnitude(`${fraction} in`))],
+    ] as const) {
+      fractions(name).same(Number(numerator) / Number(denominator), Number(decimal));
+    }
+    fractions("toMillimetres").same(toMillimetres(Number(decimal), "in"), Number(mm));
+    fractions("fromMillimetres").same(fromMillimetres(millimetres(Number(mm)), "in"), Number(decimal));
   });
 
   test.each(writtenLengths)("%s", (text, mm) => {
-    expect(parseLength(text).mm).toBe(Number(mm));
+    fractions("parseLength").same(parseLength(text).mm, Number(mm));
   });
 
   test.each(millimetresInInches)("%s mm in inches", (mm, inches) => {
-    expect(fromMillimetres(millimetres(Number(mm)), "in")).toBe(Number(inches));
+    fractions("fromMillimetres").same(fromMillimetres(millimetres(Number(mm)), "in"), Number(inches));
   });
 
   test.each(binaryPitfalls)("%s in, which a plain product misses", (inches, mm) => {
     expect(Number(inches) * 25.4).not.toBe(Number(mm));
-    expect(toMillimetres(Number(inches), "in")).toBe(Number(mm));
+    fractions("toMillimetres").same(toMillimetres(Number(inches), "in"), Number(mm));
   });
 
   test("the mile is refused by its name, not misread", () => {
@@ -67,17 +91,26 @@ describe("inch fractions are exact", () => {
 describe("the nearest fraction of an inch", () => {
   test.each(nearestFractions)("%s mm to 1/%i in", (mm, denominator, inches, roundedMm) => {
     const length = millimetres(Number(mm));
-    expect(formatLength(length, { unit: "in", denominator, rounding: "half-even" })).toBe(`${inches} in`);
+    nearest("formatLength").same(
+      formatLength(length, { unit: "in", denominator, rounding: "half-even" }),
+      `${inches} in`,
+    );
     const rounded = roundLength(length, { to: "in", step: 1 / denominator }, "half-even");
-    expect(rounded).toBe(Number(roundedMm));
+    nearest("roundLength").same(rounded, Number(roundedMm));
   });
 });
 
 describe("rounding by published rules", () => {
   test.each(roundings)("%s: %s to %s", (_source, value, step, ruleA, ruleB) => {
     const grid = { to: "mm", step: Number(step) } as const;
-    expect(roundLength(millimetres(Number(value)), grid, "half-even")).toBe(Number(ruleA));
-    expect(roundLength(millimetres(Number(value)), grid, "half-away-from-zero")).toBe(Number(ruleB));
+    const rule = against({
+      of: "units.roundLength",
+      source: "NIST SP 811 B.7.1; ISO 80000-1:2009, Annex B; ASTM E29",
+      origin: "printed (from memory)",
+      why: "the rounded decimal is one double",
+    });
+    rule.same(roundLength(millimetres(Number(value)), grid, "half-even"), Number(ruleA));
+    rule.same(roundLength(millimetres(Number(value)), grid, "half-away-from-zero"), Number(ruleB));
   });
 });
 
@@ -102,7 +135,12 @@ describe("convert-units", () => {
       const value = step * 0.37;
       const ours = fromMillimetres(toMillimetres(value, from), to);
       const theirs = convert(value).from(from).to(to);
-      expect(Math.abs(ours / theirs - 1)).toBeLessThanOrEqual(4 * Number.EPSILON);
+      against({
+        of: ["units.fromMillimetres", "units.toMillimetres"],
+        source: "convert-units 2.3.4, within one system of units",
+        origin: "computed by convert-units at every run",
+        why: "its products are rounded four times",
+      }).relative(ours, theirs, 4 * Number.EPSILON);
     }
   });
 

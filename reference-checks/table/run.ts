@@ -1,0 +1,40 @@
+// Compares every computed figure with values from outside, and prints how far they agree.
+//   npm run check:reference [-- --write]
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import type { Agreement } from "./agreement.ts";
+import { agreementsFile } from "./committed.ts";
+import { plainTable, referencePage, sitePage } from "./page.ts";
+
+const root = join(import.meta.dirname, "../..");
+const folder = mkdtempSync(join(tmpdir(), "tapewise-agreements-"));
+const vitest = join(root, "node_modules/vitest/vitest.mjs");
+const { status } = spawnSync(
+  process.execPath,
+  [
+    vitest,
+    "run",
+    "reference-checks",
+    "--reporter=dot",
+    ...process.argv.slice(2).filter((a) => a !== "--write"),
+  ],
+  {
+    cwd: root,
+    env: { ...process.env, TAPEWISE_AGREEMENTS: folder },
+    stdio: ["ignore", "inherit", "inherit"],
+  },
+);
+const rows = readdirSync(folder)
+  .sort()
+  .flatMap((file) => JSON.parse(readFileSync(join(folder, file), "utf8")) as readonly Agreement[]);
+rmSync(folder, { recursive: true });
+process.stdout.write(`${plainTable(rows)}\n`);
+if (process.argv.includes("--write")) {
+  const lines = rows.map((row) => `  ${JSON.stringify(row)}`).join(",\n");
+  writeFileSync(agreementsFile, `[\n${lines}\n]\n`);
+  writeFileSync(join(root, "reference-checks/REFERENCE.md"), referencePage(rows));
+  writeFileSync(join(root, "site/src/content/docs/reference/reference-checks.md"), sitePage(rows));
+}
+process.exitCode = status ?? 1;
