@@ -37,7 +37,7 @@ describe("law: one pays for what one uses", () => {
 
   test("a joint model carries no matrix library either; fits do", async () => {
     const joint =
-      'import { referencePopulation } from "@tapewise/population"; console.log(referencePopulation);';
+      'import { referencePopulation, reweight } from "@tapewise/population"; console.log(referencePopulation, reweight);';
     const model = await sent(joint);
     expect(model.files.some((path) => path.includes("women-figures"))).toBe(true);
     expect(model.files.filter((path) => path.includes("ml-matrix"))).toEqual([]);

@@ -1,4 +1,5 @@
 import { defineIssues } from "@tapewise/outcome";
+import { personIssues } from "./person/person-issues.ts";
 
 const catalogue = {
   "person-not-an-object": {
@@ -41,42 +42,10 @@ const catalogue = {
     message: "“{field}” is no dimension that is known{hint}",
     expected: "one of {choices}",
   },
-  "person-readings-missing": {
-    severity: "error",
-    message: "there is no reading of any dimension",
-    expected: "readings of at least one dimension, such as the torso length",
-  },
   "person-readings-too-many": {
     severity: "error",
     message: "there are {count} readings of the {dimension}",
     expected: "at most {limit} readings of a dimension",
-  },
-  "person-prior-needs-cut": {
-    severity: "warning",
-    message: "what is known of people beforehand was not used, because no cut is given",
-    expected: "the cut, women or men, whose survey figures come nearest",
-  },
-  "person-rule-unusable": {
-    severity: "error",
-    message: "nobody can measure with a rule of {received}",
-    expected: "{wanted}, with its unit",
-  },
-  "person-statures-differ": {
-    severity: "warning",
-    message:
-      "the stature is given as {received} and read as {readMm} mm: the survey figures go by the first, charts by the second",
-    expected: "statures at most {limitMm} mm apart",
-  },
-  "person-stature-not-surveyed": {
-    severity: "warning",
-    message:
-      "nobody among the surveyed {label} had a stature of {received}, so that their figures {use}; for a growing child, let a professional fitter choose",
-    expected: "a stature from {fromMm} to {toMm} mm where survey figures are to count",
-  },
-  "person-stature-implausible": {
-    severity: "warning",
-    message: "a stature of {received} is outside what people grow to, so that nothing was concluded from it",
-    expected: "the standing height, in the unit of the tape",
   },
   "batch-line-not-json": {
     severity: "error",
@@ -237,5 +206,7 @@ const catalogue = {
   },
 } as const;
 
+type TapewiseIssues = typeof personIssues & typeof catalogue;
+
 /** What each issue code of the command and of the batch contract means. */
-export const tapewiseIssues: typeof catalogue = defineIssues(catalogue);
+export const tapewiseIssues: TapewiseIssues = { ...personIssues, ...defineIssues(catalogue) };

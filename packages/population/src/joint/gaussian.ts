@@ -93,6 +93,22 @@ export function factor(covariance: Matrix): number[][] | undefined {
   return lower;
 }
 
+/** The x with L Lᵀ x = the right-hand side, where L has no zero on its diagonal: forwards, then backwards. */
+export function solveFactored(lower: Matrix, rightHandSide: readonly number[]): number[] {
+  const x = [...rightHandSide];
+  for (let i = 0; i < x.length; i += 1) {
+    let rest = x[i] ?? 0;
+    for (let k = 0; k < i; k += 1) rest -= entry(lower, i, k) * (x[k] ?? 0);
+    x[i] = rest / entry(lower, i, i);
+  }
+  for (let i = x.length - 1; i >= 0; i -= 1) {
+    let rest = x[i] ?? 0;
+    for (let k = i + 1; k < x.length; k += 1) rest -= entry(lower, k, i) * (x[k] ?? 0);
+    x[i] = rest / entry(lower, i, i);
+  }
+  return x;
+}
+
 function sumOfProducts(lower: Matrix, i: number, j: number, count: number): number {
   let sum = 0;
   for (let k = 0; k < count; k += 1) sum += entry(lower, i, k) * entry(lower, j, k);

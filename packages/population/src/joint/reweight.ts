@@ -1,7 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
-import { Matrix, solve } from "ml-matrix";
 import { type EmpiricalJoint, empiricalJoint } from "./empirical-joint.ts";
-import { factor, pick } from "./gaussian.ts";
+import { entry, factor, pick, solveFactored } from "./gaussian.ts";
 import type { About, Known, Variable } from "./joint-model.ts";
 import { type NormalJoint, normalJoint } from "./normal-joint.ts";
 import { placeOf } from "./variable.ts";
@@ -69,30 +68,44 @@ function reweightNormal(
   about: About,
 ): NormalJoint {
   const { variables } = model;
-  const all = new Matrix(model.covariance.map((row) => [...row]));
-  const named = new Matrix(pick(model.covariance, places));
-  const shared = all.subMatrixRow([...places]);
-  const isFree = factor(named.to2DArray())?.every((row, i) => (row[i] ?? 0) > 0) ?? false;
-  if (!isFree) {
+  const named = pick(model.covariance, places);
+  const lower = factor(named);
+  if (lower === undefined || !lower.every((row, i) => (row[i] ?? 0) > 0)) {
     const expected = "variables that do not determine each other";
     throw new InvalidArgumentError("target", target.variables.join(", "), expected);
   }
-  const slopes = solve(named, shared).transpose();
-  const excess = Matrix.columnVector(
-    target.mean.map((value, k) => value - (model.mean[places[k] ?? 0] ?? 0)),
+  // Row i holds the slopes of variable i on the named ones: B with B Σₖₖ = Σₒₖ.
+  const slopes = model.covariance.map((row) =>
+    solveFactored(
+      lower,
+      places.map((place) => row[place] ?? 0),
+    ),
   );
-  const change = Matrix.sub(new Matrix(target.covariance.map((row) => [...row])), named);
-  const mean = Matrix.add(Matrix.columnVector([...model.mean]), slopes.mmul(excess)).to1DArray();
-  const covariance = Matrix.add(all, slopes.mmul(change).mmul(slopes.transpose()));
+  const excess = target.mean.map((value, k) => value - (model.mean[places[k] ?? 0] ?? 0));
+  const change = target.covariance.map((row, k) => row.map((value, l) => value - entry(named, k, l)));
+  const mean = model.mean.map((value, i) => value + dot(slopes[i], excess));
   // The named variables have exactly what the target says.
   for (const [k, place] of places.entries()) mean[place] = target.mean[k] ?? 0;
-  const rows = covariance.to2DArray();
+  const rows = model.covariance.map((row, i) =>
+    row.map(
+      (value, j) =>
+        value +
+        dot(
+          slopes[i],
+          change.map((changes) => dot(slopes[j], changes)),
+        ),
+    ),
+  );
   return normalJoint({
     about,
     variables,
     mean,
-    covariance: rows.map((row, i) => row.map((value, j) => (value + (rows[j]?.[i] ?? value)) / 2)),
+    covariance: rows.map((row, i) => row.map((value, j) => (value + entry(rows, j, i)) / 2)),
   });
+}
+
+function dot(some: readonly number[] | undefined, others: readonly number[]): number {
+  return others.reduce((sum, value, k) => sum + value * (some?.[k] ?? 0), 0);
 }
 
 function reweightPeople(

@@ -4,7 +4,7 @@ import type { Prior } from "@tapewise/measurement";
 import { createIssue, type Outcome, success } from "@tapewise/outcome";
 import { menReference, referencePrior, womenReference } from "@tapewise/population";
 import type { Millimetres } from "@tapewise/units";
-import { tapewiseIssues } from "../issues.ts";
+import { personIssues } from "./person-issues.ts";
 import type { PersonLine } from "./person-line.ts";
 
 /**
@@ -29,7 +29,7 @@ export function choosePrior(
     const asked = choice === "reference";
     return success(
       undefined,
-      asked ? [createIssue(tapewiseIssues, "person-prior-needs-cut", { path: ["cut"] })] : [],
+      asked ? [createIssue(personIssues, "person-prior-needs-cut", { path: ["cut"] })] : [],
     );
   }
   if (statureMm === undefined) return success(choice === "reference" ? referencePrior({ cut }) : undefined);
@@ -40,9 +40,7 @@ export function choosePrior(
   };
   if (!contains(plausibleLimits("stature", "child"), statureMm)) {
     const facts = { statureMm };
-    return success(undefined, [
-      createIssue(tapewiseIssues, "person-stature-implausible", { ...about, facts }),
-    ]);
+    return success(undefined, [createIssue(personIssues, "person-stature-implausible", { ...about, facts })]);
   }
   const prior = referencePrior({ cut, statureMm });
   const { label, surveyedStatureMm } = cut === "women" ? womenReference : menReference;
@@ -52,6 +50,6 @@ export function choosePrior(
   const isUsed = choice === "reference";
   const use = isUsed ? "say little here" : "were not used";
   const facts = { statureMm, fromMm, toMm, label, use };
-  const issue = createIssue(tapewiseIssues, "person-stature-not-surveyed", { ...about, facts });
+  const issue = createIssue(personIssues, "person-stature-not-surveyed", { ...about, facts });
   return success(isUsed ? prior : undefined, [issue]);
 }

@@ -18,8 +18,8 @@ import {
   success,
 } from "@tapewise/outcome";
 import { type LengthReading, type Millimetres, safeParseLength } from "@tapewise/units";
-import { tapewiseIssues } from "../issues.ts";
 import { choosePrior, type PriorChoice } from "./choose-prior.ts";
+import { personIssues } from "./person-issues.ts";
 import type { PersonLine } from "./person-line.ts";
 import { torsoFromReadings } from "./torso-from-readings.ts";
 
@@ -90,7 +90,7 @@ export function safeReadPerson(line: PersonLine, options: ReadPersonOptions = {}
   if (options.estimateStature === true && stated?.ok && read === undefined) estimates.push(stated.value);
   const prior = take(choosePrior(line, stature?.mm ?? read?.mm, options.prior ?? "automatic"));
   if (estimates.length === 0) {
-    const missing = createIssue(tapewiseIssues, "person-readings-missing", { path: ["readings"] });
+    const missing = createIssue(personIssues, "person-readings-missing", { path: ["readings"] });
     const isToldAlready = hasIssues(issues) && issues.some((issue) => issue.severity === "error");
     return failure(isToldAlready ? issues : [missing, ...issues]);
   }
@@ -117,7 +117,7 @@ function compareStatures(
   if (apartMm <= STATURES_APART_MM) return [];
   const facts = { statedMm, readMm, apartMm, limitMm: STATURES_APART_MM };
   const details = { path: ["stature"], received: line.stature, facts };
-  return [createIssue(tapewiseIssues, "person-statures-differ", details)];
+  return [createIssue(personIssues, "person-statures-differ", details)];
 }
 
 function readConditions(line: PersonLine): Outcome<{ readonly conditions: Conditions }> {
@@ -144,7 +144,7 @@ function readRule(line: PersonLine): Outcome<LengthReading> | undefined {
   } catch (error) {
     if (!(error instanceof InvalidArgumentError)) throw error;
     const details = { path, received: line.ruleLength, facts: { wanted: error.expected } };
-    return failure([createIssue(tapewiseIssues, "person-rule-unusable", details)]);
+    return failure([createIssue(personIssues, "person-rule-unusable", details)]);
   }
 }
 
