@@ -51,6 +51,7 @@ export {
 export { safeSeeOutcome } from "./evidence/see-outcome.ts";
 export type { ProductKey, SeenOutcome, Side } from "./evidence/seen-outcome.ts";
 export { widenByDoubt } from "./evidence/widen-by-doubt.ts";
+export { withChartDoubt } from "./evidence/with-chart-doubt.ts";
 export { afterwardsIssues } from "./issues.ts";
 export { lendPacks } from "./lending/lend-packs.ts";
 export type {

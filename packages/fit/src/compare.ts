@@ -12,6 +12,7 @@ import { answerInquiry } from "./answer-inquiry.ts";
 import { choiceIssues } from "./choice-issues.ts";
 import type { Comparison, RankedChart } from "./comparison.ts";
 import { comparisonTexts } from "./comparison-texts.ts";
+import { lookFrom } from "./look-from.ts";
 import { openInquiry } from "./open-inquiry.ts";
 import type { Person, RecommendOptions } from "./person.ts";
 import { type Entry, enter, rankEntries, whyBeforeNext } from "./rank-entries.ts";
@@ -59,7 +60,7 @@ export function compare(
   const unjudged: Issue[] = [];
   const entries: Entry[] = [];
   charts.forEach((chart, index) => {
-    const answer = answerInquiry(inquiry.value, chart);
+    const answer = answerInquiry(lookFrom(inquiry.value, chart, options), chart);
     if (answer.ok) entries.push(enter(chart, index, answer.value, inquiry.value));
     else unjudged.push(...answer.issues.map((issue) => relocateIssue(issue, ["charts", index])));
   });

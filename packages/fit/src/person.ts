@@ -1,4 +1,4 @@
-import type { Cut } from "@tapewise/charts";
+import type { Cut, SizeChart } from "@tapewise/charts";
 import type { Estimate, Prior } from "@tapewise/measurement";
 import type { FitPolicy } from "./policy.ts";
 
@@ -25,4 +25,9 @@ export interface RecommendOptions {
   readonly policy?: FitPolicy;
   /** Unit of the lengths in sentences. Facts stay in millimetres. */
   readonly unit: "cm" | "in";
+  /**
+   * What is believed of the person where a chart is uncertain in itself: its doubt is added to that about the body, for
+   * this chart alone. Readings, and what is questioned of them, stay as they are. Left out, charts are taken at their word.
+   */
+  readonly asSeenFrom?: (person: Person, chart: SizeChart) => Pick<Person, "estimates" | "prior">;
 }

@@ -1,6 +1,7 @@
 import type { SizeChart } from "@tapewise/charts";
 import { type Outcome, success } from "@tapewise/outcome";
 import { answerInquiry } from "./answer-inquiry.ts";
+import { lookFrom } from "./look-from.ts";
 import { openInquiry } from "./open-inquiry.ts";
 import type { Person, RecommendOptions } from "./person.ts";
 import type { Recommendation } from "./recommendation.ts";
@@ -44,6 +45,6 @@ export function recommend(
 ): Outcome<Recommendation> {
   const inquiry = openInquiry(person, options);
   if (!inquiry.ok) return inquiry;
-  const answer = answerInquiry(inquiry.value, chart);
+  const answer = answerInquiry(lookFrom(inquiry.value, chart, options), chart);
   return answer.ok ? success(answer.value, inquiry.value.questions) : answer;
 }

@@ -41,10 +41,10 @@ test("what keeps a choice from being made is told as it is", () => {
   expect(outcome.issues.map(({ code }) => code)).toEqual(["chart-not-judged"]);
 });
 
-test("what is questioned in the corrected choice alone is told too", () => {
+test("the doubt about a chart is none about a reading: nothing more is questioned, and what was read is shown", () => {
   const evidence = createEvidence();
   add(evidence, { ...ofM, side: "below", meanMm: 443 }, 25);
-  // Torso lengths are questioned from 61 cm on. The doubt takes this one, seen from the chart, beyond that end.
+  // Torso lengths are questioned from 61 cm on. Seen from the chart, the doubt takes this one beyond that end.
   const estimates = [
     parseEstimate({
       dimension: "torso-length",
@@ -57,12 +57,13 @@ test("what is questioned in the corrected choice alone is told too", () => {
     sdMm: 30,
     degreesOfFreedom: Number.POSITIVE_INFINITY,
   });
-  const codesOf = (doubt: "include" | "leave-out") =>
-    recommendWithEvidence({ estimates, prior }, gingham, evidence, { unit: "cm", doubt }).issues.map(
-      ({ code }) => code,
-    );
-  expect(codesOf("leave-out")).toEqual([]);
-  expect(codesOf("include")).toEqual(["estimate-implausible"]);
+  const outcome = recommendWithEvidence({ estimates, prior }, gingham, evidence, {
+    unit: "cm",
+    doubt: "include",
+  });
+  expect(outcome.issues).toEqual([]);
+  expect(outcome.ok && outcome.value.corrected.estimates).toEqual(estimates);
+  expect(outcome.ok && outcome.value.corrected.questions).toEqual([]);
 });
 
 test("what both choices question in the same place is told once", () => {

@@ -3,14 +3,14 @@ import { type Person, type Recommendation, type RecommendOptions, recommend } fr
 import { failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { type CorrectedChart, correctChart } from "./correct-chart.ts";
 import type { Evidence } from "./create-evidence.ts";
-import { expectedMove } from "./expected-move.ts";
-import { widenByDoubt } from "./widen-by-doubt.ts";
+import { withChartDoubt } from "./with-chart-doubt.ts";
 
 /** How evidence goes into a choice. */
 export interface EvidenceOptions extends RecommendOptions {
   /**
    * `leave-out`: the ranges move to where they most likely are, and the person stays as read. `include`: the doubt
-   * about the offset is also added to what is believed of the person, which makes every probability humbler.
+   * about the offset is also added to what is believed of the person ({@link withChartDoubt}), which makes every
+   * probability of the corrected choice humbler.
    */
   readonly doubt: "include" | "leave-out";
 }
@@ -68,11 +68,10 @@ export function recommendWithEvidence(
   const corrected =
     correction.corrections.length === 0
       ? printed
-      : recommend(
-          options.doubt === "include" ? doubting(person, correction) : person,
-          correction.chart,
-          options,
-        );
+      : recommend(person, correction.chart, {
+          ...options,
+          ...(options.doubt === "include" ? { asSeenFrom: withChartDoubt(evidence) } : {}),
+        });
   const issues = withoutRepeats([...printed.issues, ...corrected.issues]);
   if (!corrected.ok) return hasIssues(issues) ? failure(issues) : corrected;
   const value: EvidencedChoice = {
@@ -93,17 +92,4 @@ function withoutRepeats(issues: readonly Issue[]): readonly Issue[] {
     seen.add(key);
     return isNew;
   });
-}
-
-function doubting(person: Person, { corrections }: CorrectedChart): Person {
-  return corrections.reduce((one, { dimension, learned }) => {
-    // A chart that says "hip" and not which is judged by the girth where its belt sits, where that was read.
-    const read =
-      dimension !== "unstated-hip-girth"
-        ? dimension
-        : one.estimates.some((estimate) => estimate.dimension === "hip-belt-girth")
-          ? "hip-belt-girth"
-          : "hip-girth";
-    return widenByDoubt(one, read, expectedMove(learned).offsetSdMm);
-  }, person);
 }
