@@ -1,8 +1,8 @@
 import { type DimensionId, dimensionIds } from "./dimension-id.ts";
+import { nameIndex } from "./name-index.ts";
 import { nameKey } from "./name-key.ts";
-import { nameSimilarity } from "./name-similarity.ts";
-import { type AmbiguousTerm, ambiguousTerms } from "./names/ambiguous-terms.ts";
-import { dimensionNames } from "./names/data.ts";
+import { comparableName, nameSimilarity } from "./name-similarity.ts";
+import type { AmbiguousTerm } from "./names/ambiguous-terms.ts";
 
 /** What a text turned out to name. */
 export type DimensionMatch =
@@ -43,27 +43,20 @@ const MOST_SUGGESTIONS = 3;
  */
 export function findDimension(text: string): DimensionMatch {
   const key = nameKey(text);
-  for (const { id, name, synonyms } of dimensionNames) {
-    if ([id, name, ...synonyms].some((term) => nameKey(term) === key)) return { kind: "match", id };
-  }
-  for (const { terms, candidates, explanation } of ambiguousTerms) {
-    if (terms.some((term) => nameKey(term) === key)) return { kind: "ambiguous", candidates, explanation };
-  }
-  return { kind: "unknown", suggestions: suggest(key.slice(0, LONGEST_COMPARED)) };
+  const meaning = nameIndex().meanings.get(key);
+  if (meaning === undefined) return { kind: "unknown", suggestions: suggest(key.slice(0, LONGEST_COMPARED)) };
+  if (typeof meaning === "string") return { kind: "match", id: meaning };
+  const { candidates, explanation } = meaning;
+  return { kind: "ambiguous", candidates, explanation };
 }
 
 function suggest(key: string): readonly DimensionId[] {
   if (key === "") return [];
+  const written = comparableName(key);
   const best = new Map<DimensionId, number>();
-  const consider = (id: DimensionId, term: string): void => {
-    const score = nameSimilarity(key, nameKey(term));
-    best.set(id, Math.max(score, best.get(id) ?? 0));
-  };
-  for (const { id, name, synonyms } of dimensionNames) {
-    for (const term of [name, ...synonyms]) consider(id, term);
-  }
-  for (const { terms, candidates } of ambiguousTerms) {
-    for (const id of candidates) for (const term of terms) consider(id, term);
+  for (const term of nameIndex().terms) {
+    const score = nameSimilarity(written, term, LEAST_SIMILARITY);
+    for (const id of term.ids) best.set(id, Math.max(score, best.get(id) ?? 0));
   }
   const least = Math.max(LEAST_SIMILARITY, LEAST_SHARE_OF_BEST * Math.max(...best.values()));
   return dimensionIds
