@@ -116,7 +116,7 @@ export const dimensionNames: readonly DimensionNames[] = [
   },
   {
     id: "stature",
-    name: spokenNames["stature"],
+    name: spokenNames.stature,
     synonyms: ["height", "body height", "standing height", "person height", "user height", "your height"],
   },
   {
