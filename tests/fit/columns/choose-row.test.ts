@@ -1,4 +1,5 @@
-import { chooseRow, columnVerdicts, createRow, safeCompileColumns } from "@tapewise/fit";
+import { chooseRow, columnVerdicts, createRow, holdAgainst, safeCompileColumns } from "@tapewise/fit";
+import { interval } from "@tapewise/intervals";
 import { unwrap } from "@tapewise/outcome";
 import { describe, expect, test } from "vitest";
 import { chartOf, sizeOf, torsoChart } from "../cases.ts";
@@ -88,6 +89,20 @@ describe("the verdict", () => {
     expect([row.pick, columnVerdicts[row.verdict]]).toEqual([1, "measure-again"]);
   });
 });
+
+test.each([Number.POSITIVE_INFINITY, 30, 300])(
+  "right on the end of the chart just half lies beyond it, which is no close call (%d degrees of freedom)",
+  (degrees) => {
+    // 480 ± 10: M takes what lies from −6 to 0, less than half by more than a thousandth of a millionth.
+    const { verdict, isClose } = chosen(480, 10, degrees);
+    const one = { meanMm: 480, sdMm: 10, degreesOfFreedom: degrees };
+    const isBeyond = holdAgainst(one, interval(380, 480)).above >= 0.5;
+    expect([columnVerdicts[verdict], isClose]).toEqual([
+      isBeyond ? "outside-the-range" : "between-sizes",
+      false,
+    ]);
+  },
+);
 
 test("a chance at the very limit is called close, and one beside it is not", () => {
   // 430 is the middle of a normal belief, so that just half of it lies below; what lies below 0 is nothing.

@@ -8,7 +8,7 @@ import { FARTHEST, normalBelow } from "./normal-table.ts";
  */
 export function isLookWorthwhile(row: ColumnRow): boolean {
   const { plan, probabilities, pick, sds, looks } = row;
-  const { sureProbability, mostFurtherReadings } = plan.policy;
+  const { sureProbability, mostFurtherReadings, worthwhileGain } = plan.policy;
   const own = probabilities[pick] as number;
   if (Math.abs(own - sureProbability) < CLOSE) row.isClose = true;
   if (own >= sureProbability || mostFurtherReadings < 1 || probabilities.length < 2) return false;
@@ -16,6 +16,7 @@ export function isLookWorthwhile(row: ColumnRow): boolean {
   for (let dimension = 0; dimension < plan.dimensions.length; dimension += 1) {
     const now = sds[dimension] as number;
     const isOrdered = layOut(row, dimension);
+    if (mostElsewhere(row) < worthwhileGain - CLOSE) continue;
     for (let look = count - 1; look >= 0; look -= 1) {
       const after = looks[dimension * count + look] as number;
       if (after < now && isWorthwhile(row, dimension, after, isOrdered)) return true;
@@ -30,6 +31,7 @@ function isWorthwhile(row: ColumnRow, dimension: number, after: number, isOrdere
   const spread = Math.sqrt(Math.max(0, now ** 2 - after ** 2));
   if (spread === 0) return false;
   const count = row.plan.tables.scores.length;
+  if (isOrdered && changesTooSeldom(row, dimension, spread, after)) return false;
   clear();
   if (!(isOrdered && goesInFromBothEnds(row, dimension, spread, after))) {
     clear();
@@ -75,6 +77,16 @@ function layOut(row: ColumnRow, dimension: number): boolean {
   return isOrdered;
 }
 
+/** The most that any other size could come to, whatever is read of this dimension: no look gains more. */
+function mostElsewhere({ pick, scratch }: ColumnRow): number {
+  let most = 0;
+  for (let size = 0; size < scratch.others.length; size += 1) {
+    const chance = scratch.others[size] as number;
+    if (size !== pick && chance > most) most = chance;
+  }
+  return most;
+}
+
 const [BELOW, ABOVE, AROUND] = [0, 1, 2];
 
 function sideOf({ plan, pick }: ColumnRow, size: number, dimension: number): number {
@@ -88,6 +100,25 @@ function sideOf({ plan, pick }: ColumnRow, size: number, dimension: number): num
   // The difference of two open ends is no number, and they are the same.
   const [isUp, isDown] = [!(from < 0) && !(to < 0), !(from > 0) && !(to > 0)];
   return isUp ? ABOVE : isDown ? BELOW : AROUND;
+}
+
+/**
+ * Whether the pick surely changes at fewer points than make a look worthwhile: where it stands at the point that
+ * halves of them would leave at either end, it stands all the way in.
+ */
+function changesTooSeldom(row: ColumnRow, dimension: number, spread: number, after: number): boolean {
+  const count = row.plan.tables.scores.length;
+  const { changeProbability } = row.plan.policy;
+  let needed = Math.ceil(changeProbability * count);
+  // As it is compared: by shares, not by numbers.
+  while (needed > 0 && (needed - 1) / count >= changeProbability) needed -= 1;
+  const ofAbove = needed >> 1;
+  const ofBelow = needed - 1 - ofAbove;
+  if (ofBelow < 0) return false;
+  return (
+    stands(row, dimension, count - 1 - ofAbove, spread, after, ABOVE) &&
+    stands(row, dimension, ofBelow, spread, after, BELOW)
+  );
 }
 
 /**

@@ -1,4 +1,5 @@
 import { contains } from "@tapewise/intervals";
+import { normalCdf, studentTCdf } from "@tapewise/statistics";
 import { CLOSE, reaches } from "./close-call.ts";
 import { BETWEEN, FITS, OUTSIDE, TWO_SIZES } from "./column-codes.ts";
 import type { ColumnRow } from "./column-row.ts";
@@ -106,9 +107,18 @@ function passesAnEnd(row: ColumnRow): boolean {
   for (let dimension = 0; dimension < plan.dimensions.length; dimension += 1) {
     const hull = hulls[dimension];
     if (hull === undefined) continue;
+    const mean = means[dimension] as number;
+    if (sds[dimension] !== 0 && (mean === hull.from || mean === hull.to)) {
+      // Readings often fall right on an end, and half of what is expected lies beyond it: no figure to be taken
+      // from a table. The other end is farther off.
+      const degrees = row.degrees[dimension] as number;
+      const half = degrees === Number.POSITIVE_INFINITY ? normalCdf(0) : studentTCdf(0, degrees);
+      if (half >= plan.policy.fitProbability) return true;
+      continue;
+    }
     const chance =
       sds[dimension] === 0
-        ? Number(!contains(hull, means[dimension] as number))
+        ? Number(!contains(hull, mean))
         : Math.max(
             scratch.below[lowest[dimension] as number] as number,
             scratch.above[highest[dimension] as number] as number,

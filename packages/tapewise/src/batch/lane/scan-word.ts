@@ -20,12 +20,12 @@ export function scanName(person: ScannedPerson, names: readonly Uint8Array[]): n
 export function scanWord(person: ScannedPerson, words: readonly Uint8Array[]): number {
   const { bytes, at } = person;
   if (bytes[at] !== QUOTE) return -1;
-  const end = bytes.indexOf(QUOTE, at + 1);
-  const length = end - at - 1;
+  const first = bytes[at + 1];
   for (let k = 0; k < words.length; k += 1) {
     const word = words[k] as Uint8Array;
-    if (word.length !== length || !isAt(bytes, at + 1, word)) continue;
-    person.at = end + 1;
+    // Most words differ in their first letter, and none has a quotation mark in it.
+    if (word[0] !== first || bytes[at + 1 + word.length] !== QUOTE || !isAt(bytes, at + 1, word)) continue;
+    person.at = at + word.length + 2;
     return k;
   }
   return -1;
