@@ -132,6 +132,12 @@ const rungs: readonly Rung[] = [
   },
   {
     level: 8,
+    package: "duckdb",
+    subject: "people in tables: choices as portable SQL, Parquet and CSV through DuckDB",
+    mayImport: ["tapewise"],
+  },
+  {
+    level: 8,
     package: "site",
     subject: "documentation and playground",
     mayImport: ["tapewise"],
@@ -144,11 +150,14 @@ const rungs: readonly Rung[] = [
  */
 export const ladder: ReadonlyMap<string, Rung> = new Map(rungs.map((rung) => [rung.package, rung]));
 
-/** The packages of the only code that may use Node: the command and its log. */
-export const nodePackages: ReadonlySet<string> = new Set(["tapewise"]);
+/** The packages of the only code that may use Node: the commands, the log, and what drives a native engine. */
+export const nodePackages: ReadonlySet<string> = new Set(["duckdb", "tapewise"]);
 
 /** Entry points that are for Node alone, as their documentation says: what they reach may use it. */
-export const nodeEntryPoints: ReadonlySet<string> = new Set(["packages/tapewise/src/log/index.ts"]);
+export const nodeEntryPoints: ReadonlySet<string> = new Set([
+  "packages/duckdb/src/index.ts",
+  "packages/tapewise/src/log/index.ts",
+]);
 
 /** The name a package is imported by. */
 export function importName(packageName: string): string {

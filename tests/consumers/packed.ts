@@ -56,7 +56,13 @@ export function packAll(folder: string): readonly Tarball[] {
 type Locked = Readonly<
   Record<
     string,
-    { version?: string; link?: boolean; resolved?: string; dependencies?: Record<string, string> }
+    {
+      version?: string;
+      link?: boolean;
+      resolved?: string;
+      dependencies?: Record<string, string>;
+      optionalDependencies?: Record<string, string>;
+    }
   >
 >;
 
@@ -68,8 +74,11 @@ export function listThirdParty(): ReadonlyMap<string, string> {
   const locked: Locked = JSON.parse(readFileSync(join(root, "package-lock.json"), "utf8")).packages;
   const found = new Map<string, string>();
   const walk = (location: string): void => {
-    for (const name of Object.keys(locked[location]?.dependencies ?? {})) {
+    const { dependencies, optionalDependencies } = locked[location] ?? {};
+    for (const name of Object.keys({ ...dependencies, ...optionalDependencies })) {
       const key = locate(locked, name, location);
+      // What is built for another system, and stands in the lockfile for its sake.
+      if (optionalDependencies?.[name] !== undefined && !existsSync(join(root, key))) continue;
       const entry = locked[key];
       if (entry?.link === true) continue; // One of ours, which is walked on its own.
       const known = found.get(name);
