@@ -1,11 +1,11 @@
 import { dimensionKind } from "@tapewise/landmarks";
-import { InvalidArgumentError } from "@tapewise/outcome";
 import type { Anticipation } from "./anticipation.ts";
 import { fillConditions } from "./conditions.ts";
 import { errorDefaults } from "./data.ts";
 import { sumErrors } from "./error-sum.ts";
 import { methodAhead } from "./method-ahead.ts";
 import { type MethodError, methodFromDefaults, varianceOf } from "./method-error.ts";
+import { requireCount } from "./require-number.ts";
 import { shownVariance } from "./scatter-behind.ts";
 
 /**
@@ -28,9 +28,7 @@ import { shownVariance } from "./scatter-behind.ts";
  */
 export function anticipateUncertainty(anticipation: Anticipation): number {
   const { count, stepMm } = anticipation;
-  if (!(Number.isSafeInteger(count) && count > 0)) {
-    throw new InvalidArgumentError("count", count, "a whole number above 0");
-  }
+  requireCount("count", count);
   return uncertaintyAhead(count, stepMm, methodAhead(anticipation).method);
 }
 

@@ -1,5 +1,5 @@
 import { dimensionKind } from "@tapewise/landmarks";
-import { failure, hasIssues, InvalidArgumentError, type Outcome, success, unwrap } from "@tapewise/outcome";
+import { failure, hasIssues, type Outcome, success, unwrap } from "@tapewise/outcome";
 import { studentTQuantile, summarise } from "@tapewise/statistics";
 import { millimetres } from "@tapewise/units";
 import { checkInput, requireReadings } from "./check-input.ts";
@@ -11,6 +11,7 @@ import type { EstimateInput } from "./estimate-input.ts";
 import { methodFromDefaults, methodFromStatement, repeatMm } from "./method-error.ts";
 import { questionReadings } from "./question-readings.ts";
 import { requireDefaults } from "./require-defaults.ts";
+import { requireShare } from "./require-number.ts";
 
 /**
  * Turns the readings of one dimension into an estimate: mean, combined standard uncertainty, effective
@@ -40,9 +41,7 @@ import { requireDefaults } from "./require-defaults.ts";
  */
 export function safeEstimate(input: EstimateInput): Outcome<Estimate> {
   const probability = input.coverageProbability ?? 0.95;
-  if (!(Number.isFinite(probability) && probability > 0 && probability < 1)) {
-    throw new InvalidArgumentError("coverageProbability", probability, "above 0 and below 1");
-  }
+  requireShare("coverageProbability", probability);
   const defaults = input.defaults ?? errorDefaults;
   requireDefaults(defaults);
   requireReadings(input.readings);

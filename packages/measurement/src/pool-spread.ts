@@ -1,4 +1,5 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
+import { requireNotNegative } from "./require-number.ts";
 
 /** A variance and how well it is known. */
 export interface KnownVariance {
@@ -26,9 +27,7 @@ export interface KnownVariance {
  */
 export function poolSpread(method: KnownVariance, sample: KnownVariance): KnownVariance {
   for (const part of [method, sample]) {
-    if (!(part.variance >= 0 && Number.isFinite(part.variance))) {
-      throw new InvalidArgumentError("variance", part.variance, "a finite number, 0 or more");
-    }
+    requireNotNegative("variance", part.variance);
     if (!(part.degreesOfFreedom >= 0)) {
       throw new InvalidArgumentError("degreesOfFreedom", part.degreesOfFreedom, "0 or more");
     }

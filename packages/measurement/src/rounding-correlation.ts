@@ -1,4 +1,4 @@
-import { InvalidArgumentError } from "@tapewise/outcome";
+import { requireNotNegative, requirePositive } from "./require-number.ts";
 
 /**
  * How strongly the rounding errors of two repeated readings go together, 0 to 1.
@@ -22,12 +22,8 @@ import { InvalidArgumentError } from "@tapewise/outcome";
  * ```
  */
 export function roundingCorrelation(scatterMm: number, stepMm: number): number {
-  if (!(scatterMm >= 0 && Number.isFinite(scatterMm))) {
-    throw new InvalidArgumentError("scatterMm", scatterMm, "a finite number of mm, 0 or more");
-  }
-  if (!(stepMm > 0 && Number.isFinite(stepMm))) {
-    throw new InvalidArgumentError("stepMm", stepMm, "a finite number of mm above 0");
-  }
+  requireNotNegative("scatterMm", scatterMm);
+  requirePositive("stepMm", stepMm);
   const scatter = scatterMm / stepMm;
   // The same sum for little scatter, by Poisson's summation formula: what it leaves out is below 1e-17.
   if (scatter < LITTLE) return 1 - (12 / Math.sqrt(Math.PI)) * scatter + 12 * scatter ** 2;

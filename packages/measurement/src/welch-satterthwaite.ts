@@ -1,4 +1,4 @@
-import { InvalidArgumentError } from "@tapewise/outcome";
+import { requireDegrees, requireNotNegative } from "./require-number.ts";
 
 /** One independent component of a combined uncertainty. */
 export interface UncertaintyComponent {
@@ -33,12 +33,8 @@ export interface CombinedUncertainty {
 export function combineUncertainties(components: readonly UncertaintyComponent[]): CombinedUncertainty {
   let largest = 0;
   for (const { uncertainty, degreesOfFreedom } of components) {
-    if (!(uncertainty >= 0 && Number.isFinite(uncertainty))) {
-      throw new InvalidArgumentError("uncertainty", uncertainty, "a finite number, 0 or more");
-    }
-    if (!(degreesOfFreedom > 0)) {
-      throw new InvalidArgumentError("degreesOfFreedom", degreesOfFreedom, "a number above 0");
-    }
+    requireNotNegative("uncertainty", uncertainty);
+    requireDegrees("degreesOfFreedom", degreesOfFreedom);
     largest = Math.max(largest, uncertainty);
   }
   if (largest === 0) return { uncertainty: 0, degreesOfFreedom: Number.POSITIVE_INFINITY };

@@ -1,5 +1,5 @@
 import { createRandom } from "@tapewise/statistics";
-import { requireCount, requireFinite } from "../uncertainty/require-number.ts";
+import { requireCount, requireFinite } from "../require-number.ts";
 import { type LessonError, requireLessonError } from "./lesson-error.ts";
 import { drawSlip, readOnce, startSeries } from "./read-once.ts";
 

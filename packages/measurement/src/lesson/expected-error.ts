@@ -1,5 +1,5 @@
+import { requireCount } from "../require-number.ts";
 import { roundingCorrelation } from "../rounding-correlation.ts";
-import { requireCount } from "../uncertainty/require-number.ts";
 import { type LessonError, requireLessonError } from "./lesson-error.ts";
 
 /** How far a result is off. All in mm. */

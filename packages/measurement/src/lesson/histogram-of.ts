@@ -1,5 +1,5 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
-import { requireFinite, requirePositive } from "../uncertainty/require-number.ts";
+import { requireFinite, requirePositive } from "../require-number.ts";
 
 /** One bar of a histogram. */
 export interface HistogramBar {

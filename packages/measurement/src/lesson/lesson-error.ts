@@ -1,5 +1,5 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
-import { requireFinite, requireNotNegative } from "../uncertainty/require-number.ts";
+import { requireFinite, requireNotNegative } from "../require-number.ts";
 
 /** A slip to a wrong landmark: a vertebra too high, the hip bone instead of its crest. */
 export interface LandmarkSlip {

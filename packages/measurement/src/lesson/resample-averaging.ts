@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { createRandom } from "@tapewise/statistics";
-import { requireFinite } from "../uncertainty/require-number.ts";
+import { requireFinite } from "../require-number.ts";
 import { type AveragingResult, averageRuns } from "./average-runs.ts";
 import { type AveragingOptions, checkOptions } from "./simulate-averaging.ts";
 

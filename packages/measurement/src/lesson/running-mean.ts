@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { studentTQuantile } from "@tapewise/statistics";
-import { requireFinite, requireNotNegative, requireShare } from "../uncertainty/require-number.ts";
+import { requireFinite, requireNotNegative, requireShare } from "../require-number.ts";
 import { insertSorted, middleOf } from "./sorted-values.ts";
 
 /** The state after some readings, to plot against their number. All lengths in mm. */

@@ -1,7 +1,7 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { createRandom } from "@tapewise/statistics";
 import type { SizeBounds } from "../planning/size-regions.ts";
-import { requireCount, requireFinite } from "../uncertainty/require-number.ts";
+import { requireCount, requireFinite } from "../require-number.ts";
 import { type AveragingResult, averageRuns } from "./average-runs.ts";
 import { type LessonError, requireLessonError } from "./lesson-error.ts";
 import { drawSlip, readOnce, startSeries } from "./read-once.ts";

@@ -1,5 +1,5 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
-import { requireCount } from "../uncertainty/require-number.ts";
+import { requireCount } from "../require-number.ts";
 import { type ReadingError, requireReadingError, uncertaintyOf } from "./reading-error.ts";
 
 /** What a number of readings brings. All lengths in mm. */

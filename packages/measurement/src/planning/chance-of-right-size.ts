@@ -1,5 +1,5 @@
 import { bivariateNormalBox, normalIntervalProbability } from "@tapewise/statistics";
-import { requireFinite, requireNotNegative, requirePositive } from "../uncertainty/require-number.ts";
+import { requireFinite, requireNotNegative, requirePositive } from "../require-number.ts";
 import { type SizeBounds, sizeRegions } from "./size-regions.ts";
 
 /** Whom a size is picked for: somebody of whom only this is known before the tape is taken. Lengths in mm. */

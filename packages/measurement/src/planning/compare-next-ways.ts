@@ -4,8 +4,8 @@ import { type ErrorSum, sumErrors } from "../error-sum.ts";
 import { methodAhead } from "../method-ahead.ts";
 import { type MethodError, methodFromDefaults, varianceOf } from "../method-error.ts";
 import { readingsFor } from "../readings-for.ts";
+import { requireCount } from "../require-number.ts";
 import { shownVariance } from "../scatter-behind.ts";
-import { requireCount } from "../uncertainty/require-number.ts";
 import { type NextConditions, nextWays } from "./next-ways.ts";
 
 /** What further readings of one kind would bring. All lengths in mm. */

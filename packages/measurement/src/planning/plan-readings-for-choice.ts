@@ -1,4 +1,4 @@
-import { requireCount, requireShare } from "../uncertainty/require-number.ts";
+import { requireCount, requireShare } from "../require-number.ts";
 import { chanceOfRightSize, type LengthBelief } from "./chance-of-right-size.ts";
 import { type ReadingError, requireReadingError, uncertaintyOf } from "./reading-error.ts";
 import type { SizeBounds } from "./size-regions.ts";

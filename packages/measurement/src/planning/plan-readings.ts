@@ -1,6 +1,6 @@
 import { readingsFor } from "../readings-for.ts";
+import { requireCount, requirePositive, requireShare } from "../require-number.ts";
 import { expandUncertainty } from "../uncertainty/expand-uncertainty.ts";
-import { requireCount, requirePositive, requireShare } from "../uncertainty/require-number.ts";
 import { combineUncertainties } from "../welch-satterthwaite.ts";
 import { type ReadingError, type ReadingErrorDegrees, requireReadingError } from "./reading-error.ts";
 

@@ -1,4 +1,4 @@
-import { requireDegrees, requireNotNegative } from "../uncertainty/require-number.ts";
+import { requireDegrees, requireNotNegative } from "../require-number.ts";
 
 /** What readings of one kind err by; an `Estimate` has both figures. */
 export interface ReadingError {

@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { normalQuantile } from "@tapewise/statistics";
-import { requireCount, requireShare } from "../uncertainty/require-number.ts";
+import { requireCount, requireShare } from "../require-number.ts";
 
 /** A test that readings are reliable enough. */
 export interface IccTestPlan {

@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { normalQuantile } from "@tapewise/statistics";
-import { requireCount, requireShare } from "../uncertainty/require-number.ts";
+import { requireCount, requireShare } from "../require-number.ts";
 
 /** How exactly a reliability is to be known. */
 export interface IccWidthPlan {

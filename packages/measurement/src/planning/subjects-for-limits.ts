@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { normalQuantile } from "@tapewise/statistics";
-import { requirePositive, requireShare } from "../uncertainty/require-number.ts";
+import { requirePositive, requireShare } from "../require-number.ts";
 
 /** How exactly limits of agreement are to be known. */
 export interface LimitsPlan {

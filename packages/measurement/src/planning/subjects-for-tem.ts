@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { chiSquareQuantile } from "@tapewise/statistics";
-import { requireCount, requirePositive, requireShare } from "../uncertainty/require-number.ts";
+import { requireCount, requirePositive, requireShare } from "../require-number.ts";
 
 /** How exactly a technical error of measurement is to be known. */
 export interface TemPlan {

@@ -1,8 +1,9 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { chiSquareQuantile } from "@tapewise/statistics";
+import { requireShare } from "../require-number.ts";
 import { compensatedMean, compensatedSum } from "./compensated-sum.ts";
 import type { IntervalEstimate } from "./interval-estimate.ts";
-import { requireConfidence, requireValue } from "./require-table.ts";
+import { requireValue } from "./require-table.ts";
 
 /** Conventions of the repeatability coefficient. */
 export interface RepeatabilityOptions {
@@ -55,7 +56,7 @@ export function repeatabilityCoefficient(
   if (about !== "zero" && about !== "mean") {
     throw new InvalidArgumentError("options.about", about, "zero or mean");
   }
-  requireConfidence("options.confidence", confidence);
+  requireShare("options.confidence", confidence);
   const columns = requireRepeats(table, about === "mean" ? 2 : 1);
   const rests = table.map((row) => {
     const own = compensatedMean(row);

@@ -1,11 +1,12 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { studentTQuantile } from "@tapewise/statistics";
+import { requireShare } from "../require-number.ts";
 import type { BiasSlope } from "./bias-slope.ts";
 import { fitBiasSlope } from "./bland-altman-slope.ts";
 import { compensatedMean, compensatedSum } from "./compensated-sum.ts";
 import type { DifferencePoint, IntervalEstimate } from "./interval-estimate.ts";
 import { noncentralTQuantile } from "./noncentral-t.ts";
-import { requireConfidence, requireValue } from "./require-table.ts";
+import { requireValue } from "./require-table.ts";
 
 /**
  * How the intervals of the limits are made:
@@ -139,7 +140,7 @@ export function requireConventions(options: BlandAltmanOptions): Required<BlandA
   if (!(multiplier > 0 && multiplier <= 10)) {
     throw new InvalidArgumentError("options.multiplier", multiplier, "a number above 0 and up to 10");
   }
-  requireConfidence("options.confidence", confidence);
+  requireShare("options.confidence", confidence);
   const methods: readonly string[] = [
     "exact",
     "approximate-1999",

@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { fQuantile, fUpperTail } from "@tapewise/statistics";
-import { requireConfidence } from "./require-table.ts";
+import { requireShare } from "../require-number.ts";
 
 /** A sample variance with its degrees of freedom. */
 export interface SampleVariance {
@@ -48,7 +48,7 @@ export function cochranCriticalValue(
   if (!(Number.isSafeInteger(count) && count >= 2)) {
     throw new InvalidArgumentError("count", count, "a whole number, 2 or more");
   }
-  requireConfidence("significance", significance);
+  requireShare("significance", significance);
   const others = totalDegreesOfFreedom - degreesOfFreedom;
   if (!(degreesOfFreedom > 0))
     throw new InvalidArgumentError("degreesOfFreedom", degreesOfFreedom, "above 0");

@@ -1,11 +1,11 @@
 import { InvalidArgumentError, type Outcome, success } from "@tapewise/outcome";
 import { createRandom, type Random, sampleQuantile } from "@tapewise/statistics";
+import { requireShare } from "../require-number.ts";
 import type { Study } from "../study/study.ts";
 import { drawChiSquare } from "./chi-square-draw.ts";
 import type { IntervalEstimate } from "./interval-estimate.ts";
 import { gatherCells, type RemlCells } from "./reml-cells.ts";
 import { fixedSquares } from "./reml-fixed-squares.ts";
-import { requireConfidence } from "./require-table.ts";
 import {
   type ComponentsOptions,
   freedoms,
@@ -75,7 +75,7 @@ interface Parts {
  */
 export function safeComponentIcc(study: Study, options: ComponentIccOptions = {}): Outcome<ComponentIcc> {
   const { confidence = 0.95, meanOf = { measurers: 1, repeats: 1 }, draws = 10_000 } = options;
-  requireConfidence("options.confidence", confidence);
+  requireShare("options.confidence", confidence);
   for (const key of ["measurers", "repeats"] as const) requireCount(`options.meanOf.${key}`, meanOf[key], 1);
   requireCount("options.draws", draws, 100);
   const outcome = safeVarianceComponents(study, options);

@@ -1,9 +1,9 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { fUpperTail } from "@tapewise/statistics";
+import { requireShare } from "../require-number.ts";
 import { type TwoWayAnova, twoWayAnova } from "./anova-two-way.ts";
 import type { IccForm } from "./icc-form.ts";
 import { iccIntervals } from "./icc-intervals.ts";
-import { requireConfidence } from "./require-table.ts";
 
 /** An intraclass correlation with its confidence interval and the F test of "it is 0". */
 export interface Icc {
@@ -66,7 +66,7 @@ export function intraclassCorrelations(
   options: IccOptions = {},
 ): IccAnalysis {
   const { confidence = 0.95 } = options;
-  requireConfidence("options.confidence", confidence);
+  requireShare("options.confidence", confidence);
   const anova = twoWayAnova(table);
   if (!hasScatter(anova))
     throw new InvalidArgumentError("table", table, "readings that differ between subjects");

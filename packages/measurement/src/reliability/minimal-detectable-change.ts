@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { normalQuantile } from "@tapewise/statistics";
-import { requireConfidence } from "./require-table.ts";
+import { requireShare } from "../require-number.ts";
 
 /** How sure, and of whom. */
 export interface DetectableChangeOptions {
@@ -57,7 +57,7 @@ export function standardErrorOfMeasurement(sd: number, reliability: number): num
 export function minimalDetectableChange(error: number, options: DetectableChangeOptions = {}): number {
   const { confidence = 0.95, groupSize = 1, readingsEach = 1 } = options;
   requireSpread("error", error);
-  requireConfidence("options.confidence", confidence);
+  requireShare("options.confidence", confidence);
   for (const [name, count] of Object.entries({ groupSize, readingsEach })) {
     if (!(Number.isSafeInteger(count) && count >= 1)) {
       throw new InvalidArgumentError(`options.${name}`, count, "a whole number from 1 up");

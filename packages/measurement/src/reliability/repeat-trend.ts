@@ -1,10 +1,10 @@
 import { createIssue, failure, type Outcome, success } from "@tapewise/outcome";
 import { studentTQuantile, studentTUpperTail } from "@tapewise/statistics";
+import { requireShare } from "../require-number.ts";
 import type { Study, StudyReading } from "../study/study.ts";
 import { groupBy } from "./cell-means.ts";
 import { compensatedMean, compensatedSum } from "./compensated-sum.ts";
 import type { IntervalEstimate } from "./interval-estimate.ts";
-import { requireConfidence } from "./require-table.ts";
 import { temIssues } from "./tem-issues.ts";
 
 /** How readings change from one repeat to the next. */
@@ -54,7 +54,7 @@ export function safeRepeatTrend(
   options: { readonly confidence?: number } = {},
 ): Outcome<StudyTrend> {
   const confidence = options.confidence ?? 0.95;
-  requireConfidence("confidence", confidence);
+  requireShare("confidence", confidence);
   const all = trendOf(study.readings, confidence);
   if (all === undefined) {
     return failure([createIssue(temIssues, "trend-unknown", { received: study.readings.length })]);

@@ -30,10 +30,3 @@ export function requireValue(argument: string, value: unknown): void {
     throw new InvalidArgumentError(argument, value, `a number from −${LARGEST_VALUE} to ${LARGEST_VALUE}`);
   }
 }
-
-/** Refuses what is not a probability strictly between 0 and 1. */
-export function requireConfidence(argument: string, value: unknown): void {
-  if (!(typeof value === "number" && value > 0 && value < 1)) {
-    throw new InvalidArgumentError(argument, value, "a probability above 0 and below 1");
-  }
-}

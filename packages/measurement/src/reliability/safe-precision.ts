@@ -6,11 +6,11 @@ import {
   type Outcome,
   success,
 } from "@tapewise/outcome";
+import { requireShare } from "../require-number.ts";
 import type { Study } from "../study/study.ts";
 import { cellMeans, groupBy, type StudyCellMean } from "./cell-means.ts";
 import { compensatedSum } from "./compensated-sum.ts";
 import type { Precision, SubjectPrecision } from "./precision.ts";
-import { requireConfidence } from "./require-table.ts";
 import { screenPrecision } from "./screen-precision.ts";
 import { temIssues } from "./tem-issues.ts";
 import { varianceInterval } from "./variance-interval.ts";
@@ -54,7 +54,7 @@ export interface PrecisionOptions {
  */
 export function safePrecision(study: Study, options: PrecisionOptions = {}): Outcome<Precision> {
   const { confidence = 0.95, limitFactor = 2.8 } = options;
-  requireConfidence("confidence", confidence);
+  requireShare("confidence", confidence);
   if (!(limitFactor > 0 && limitFactor < 100)) {
     throw new InvalidArgumentError("limitFactor", limitFactor, "above 0 and below 100");
   }

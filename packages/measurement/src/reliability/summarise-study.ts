@@ -1,4 +1,5 @@
 import { type Issue, type Outcome, relocateIssue } from "@tapewise/outcome";
+import { requireShare } from "../require-number.ts";
 import type { Study } from "../study/study.ts";
 import type { BlandAltmanOptions } from "./bland-altman.ts";
 import { type MeasurerAgreement, safeMeasurerAgreement } from "./bland-altman-of-study.ts";
@@ -8,7 +9,6 @@ import { safeDigitPreference } from "./digit-preference.ts";
 import { safeComponentIcc } from "./icc-of-components.ts";
 import { minimalDetectableChange } from "./minimal-detectable-change.ts";
 import { safeRepeatTrend } from "./repeat-trend.ts";
-import { requireConfidence } from "./require-table.ts";
 import { safePrecision } from "./safe-precision.ts";
 import type { DetectableChange, StudyReport } from "./study-report.ts";
 import { safeTechnicalError } from "./technical-error.ts";
@@ -42,7 +42,7 @@ export interface StudyReportOptions {
  */
 export function summariseStudy(study: Study, options: StudyReportOptions = {}): StudyReport {
   const confidence = options.confidence ?? 0.95;
-  requireConfidence("confidence", confidence);
+  requireShare("confidence", confidence);
   const issues: Issue[] = [];
   const take = <T>(part: string, outcome: Outcome<T>, path: readonly string[] = []): T | undefined => {
     issues.push(...outcome.issues.map((issue) => relocateIssue(issue, [part, ...path])));

@@ -1,10 +1,10 @@
 import { createIssue, failure, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { summarise } from "@tapewise/statistics";
+import { requireShare } from "../require-number.ts";
 import type { Study, StudyReading } from "../study/study.ts";
 import { betweenMeasurers } from "./between-measurers.ts";
 import { cellMeans, type StudyCellMean } from "./cell-means.ts";
 import { compensatedSum } from "./compensated-sum.ts";
-import { requireConfidence } from "./require-table.ts";
 import type { TechnicalError, Tem, TemIntervalMethod } from "./tem.ts";
 import { temIssues } from "./tem-issues.ts";
 import { varianceInterval, type WeightedMeanSquare } from "./variance-interval.ts";
@@ -59,7 +59,7 @@ export function safeTechnicalError(
   options: TechnicalErrorOptions = {},
 ): Outcome<TechnicalError> {
   const confidence = options.confidence ?? 0.95;
-  requireConfidence("confidence", confidence);
+  requireShare("confidence", confidence);
   const cells = cellMeans(study);
   const between = betweenMeasurers(cells);
   const repeated = cells.filter(({ count }) => count >= 2);

@@ -1,7 +1,7 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { chiSquareQuantile } from "@tapewise/statistics";
+import { requireShare } from "../require-number.ts";
 import type { IntervalEstimate } from "./interval-estimate.ts";
-import { requireConfidence } from "./require-table.ts";
 
 /** A mean square of an analysis of variance, with its weight in a sum. */
 export interface WeightedMeanSquare {
@@ -30,7 +30,7 @@ export interface WeightedMeanSquare {
  * ```
  */
 export function varianceInterval(parts: readonly WeightedMeanSquare[], confidence: number): IntervalEstimate {
-  requireConfidence("confidence", confidence);
+  requireShare("confidence", confidence);
   if (!(Array.isArray(parts) && parts.length > 0)) {
     throw new InvalidArgumentError("parts", parts, "one mean square or more");
   }

@@ -1,5 +1,5 @@
 import { studentTQuantile } from "@tapewise/statistics";
-import { requireDegrees, requireFinite, requireNotNegative, requireShare } from "./require-number.ts";
+import { requireDegrees, requireFinite, requireNotNegative, requireShare } from "../require-number.ts";
 
 /** An expanded uncertainty and the interval it makes. */
 export interface ExpandedUncertainty {

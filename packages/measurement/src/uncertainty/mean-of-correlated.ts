@@ -1,5 +1,5 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
-import { requireFinite, requireNotNegative } from "./require-number.ts";
+import { requireFinite, requireNotNegative } from "../require-number.ts";
 
 /** The mean of readings that share a part of their errors. */
 export interface CorrelatedMean {

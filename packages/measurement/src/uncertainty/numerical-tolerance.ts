@@ -1,4 +1,4 @@
-import { requireCount, requirePositive } from "./require-number.ts";
+import { requireCount, requirePositive } from "../require-number.ts";
 
 /**
  * The numerical tolerance of a standard uncertainty of which so many digits mean something: half a unit

@@ -1,10 +1,10 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { createRandom } from "@tapewise/statistics";
+import { requireCount, requirePositive, requireShare } from "../require-number.ts";
 import type { InputCorrelation } from "./correlations.ts";
 import type { InputDistribution } from "./input-distribution.ts";
 import type { MeasurementModel } from "./measurement-model.ts";
 import { numericalTolerance } from "./numerical-tolerance.ts";
-import { requireCount, requirePositive, requireShare } from "./require-number.ts";
 import { sampleInputs } from "./sample-inputs.ts";
 import { type SimulatedOutput, summariseOutput } from "./summarise-output.ts";
 

@@ -1,9 +1,9 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
+import { requireDegrees, requireFinite, requireNotNegative } from "../require-number.ts";
 import { combineUncertainties } from "../welch-satterthwaite.ts";
 import { choleskyOf, correlationMatrix, type InputCorrelation } from "./correlations.ts";
 import { type Probe, probeOf, scaleOf, slopeAt } from "./derivatives.ts";
 import type { MeasurementModel, UncertainInput } from "./measurement-model.ts";
-import { requireDegrees, requireFinite, requireNotNegative } from "./require-number.ts";
 import { type SecondOrder, secondOrderOf } from "./second-order.ts";
 
 /** A measurement whose uncertainty is asked for. */

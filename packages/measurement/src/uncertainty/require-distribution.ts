@@ -1,6 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
+import { requireFinite, requireNotNegative } from "../require-number.ts";
 import type { InputDistribution } from "./input-distribution.ts";
-import { requireFinite, requireNotNegative } from "./require-number.ts";
 
 /** Refuses a distribution with a figure that is none. */
 export function requireDistribution(argument: string, distribution: InputDistribution): void {

@@ -1,7 +1,7 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
+import { requireNotNegative } from "../require-number.ts";
 import type { UncertainInput } from "./measurement-model.ts";
 import { type Propagation, propagateUncertainty } from "./propagate-uncertainty.ts";
-import { requireNotNegative } from "./require-number.ts";
 
 /** A length with its standard uncertainty, both in mm. */
 export interface UncertainReading {

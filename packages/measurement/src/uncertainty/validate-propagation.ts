@@ -1,8 +1,8 @@
+import { requireCount } from "../require-number.ts";
 import { expandUncertainty } from "./expand-uncertainty.ts";
 import { numericalTolerance } from "./numerical-tolerance.ts";
 import type { Simulation } from "./propagate-distributions.ts";
 import type { Propagation } from "./propagate-uncertainty.ts";
-import { requireCount } from "./require-number.ts";
 
 /** How far apart the two ways to an interval are. */
 export interface Validation {

@@ -19,9 +19,11 @@ export function requirePositive(argument: string, value: number): void {
   }
 }
 
-/** Refuses what is not strictly between 0 and 1. */
-export function requireShare(argument: string, value: number): void {
-  if (!(value > 0 && value < 1)) throw new InvalidArgumentError(argument, value, "above 0 and below 1");
+/** Refuses what is not a probability strictly between 0 and 1. */
+export function requireShare(argument: string, value: unknown): void {
+  if (!(typeof value === "number" && value > 0 && value < 1)) {
+    throw new InvalidArgumentError(argument, value, "a probability above 0 and below 1");
+  }
 }
 
 /** Refuses what is no whole number from `least` to `most`. */
