@@ -1,6 +1,6 @@
 import { fc, test } from "@fast-check/vitest";
 import type { SizeChart } from "@tapewise/charts";
-import { defaultPolicy, type Person, type Recommendation, recommend } from "@tapewise/fit";
+import { defaultPolicy, type Person, pickSizes, type Recommendation, recommend } from "@tapewise/fit";
 import { contains, type Interval, interval } from "@tapewise/intervals";
 import { plausibleLimits } from "@tapewise/landmarks";
 import { unwrap } from "@tapewise/outcome";
@@ -51,6 +51,18 @@ test.prop([people, charts, fc.infiniteStream(fc.nat())])(
 test.prop([people, charts])("law: the order of estimates is irrelevant", (person, chart) => {
   const turned = { ...person, estimates: person.estimates.toReversed() };
   expect(gist(answer(turned, chart))).toEqual(gist(answer(person, chart)));
+});
+
+test.prop([people, charts])("law: the pick alone is that of the recommendation", (person, chart) => {
+  const whole = recommend(person, chart, { unit: "cm" });
+  const alone = pickSizes(person, chart);
+  expect(alone.ok).toBe(whole.ok);
+  if (!whole.ok || !alone.ok) {
+    expect(alone.issues).toEqual(whole.issues);
+    return;
+  }
+  const { pick, belt, beliefs } = whole.value;
+  expect(alone.value).toEqual({ pick, ...(belt === undefined ? {} : { belt: belt.pick }), beliefs });
 });
 
 /** To a 64th of a millimetre: such lengths and whole millimetres add without rounding, so that no end is crossed. */

@@ -1,5 +1,6 @@
 import type { SizeChart } from "@tapewise/charts";
 import { type Outcome, success } from "@tapewise/outcome";
+import { chartedBelief } from "./charted-belief.ts";
 import type { Choice } from "./choice.ts";
 import { choose } from "./choose.ts";
 import { explain } from "./explain.ts";
@@ -31,13 +32,7 @@ function report(choice: Choice, inquiry: Inquiry): Recommendation {
       : { belt: { pick: belt.pick.size, probability: belt.pick.probability, sizes: belt.fits } }),
     ...(outside === undefined ? {} : { outside }),
     ...explain(choice, inquiry),
-    beliefs: known.map(({ charted, belief }) => ({
-      dimension: charted,
-      meanMm: belief.meanMm,
-      sdMm: belief.sdMm,
-      degreesOfFreedom: belief.degreesOfFreedom,
-      from: belief.from,
-    })),
+    beliefs: known.map(chartedBelief),
     estimates: inquiry.person.estimates,
     questions: inquiry.questions,
   };

@@ -20,6 +20,7 @@ export { holdAgainst } from "./hold-against.ts";
 export { fitIssues } from "./issues.ts";
 export { type NextStepCode, nextStepTexts } from "./next-steps.ts";
 export { type BuildFeature, buildFeatures, type Person, type RecommendOptions } from "./person.ts";
+export { pickSizes, type SizePick } from "./pick-sizes.ts";
 export { defaultPolicy, type FitPolicy } from "./policy.ts";
 export type { PlainReason, Reason } from "./reason.ts";
 export { type ReasonCode, reasonTexts } from "./reasons.ts";
