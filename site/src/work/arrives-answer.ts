@@ -1,6 +1,6 @@
-import { afterwards, type charts, type fit, statistics } from "tapewise";
+import { afterwards, type charts, fit, statistics } from "tapewise";
 import type { ArrivesState } from "./arrives-state.ts";
-import { answerChoose, type FieldIssue } from "./choose-answer.ts";
+import { type FieldIssue, readEntries } from "./choose-answer.ts";
 
 /** What the worker is asked: the fields, and the chart of the pack that is worn. */
 export interface ArrivesQuestion {
@@ -54,12 +54,15 @@ const GIRTHS: readonly charts.ChartDimension[] = [
 
 /** Leads the check as far as it was answered. */
 export function answerArrives({ state, chart }: ArrivesQuestion): ArrivesAnswer {
-  const chosen = answerChoose({ state: state.choose, charts: chart === undefined ? [] : [chart] });
+  const { person, issues: told } = readEntries(state.choose, chart === undefined ? [] : [chart]);
+  // The library's own pick, without its reasons: this page only has to know what would have been taken.
+  const picked = person === undefined || chart === undefined ? undefined : fit.pickSizes(person, chart);
   const hasReadings = Object.values(state.choose.readings).some((texts) =>
     texts.some((text) => text.trim() !== ""),
   );
   // Without any reading the check goes by what is seen alone, and what would be missing for a choice is no fault.
-  const issues = chosen.issues.filter(
+  const about = (picked?.issues ?? []).map((issue) => ({ field: undefined, issue }));
+  const issues = [...told, ...about].filter(
     ({ issue }) => issue.severity === "error" && issue.code !== "person-readings-missing",
   );
   const nothing = {
@@ -74,13 +77,13 @@ export function answerArrives({ state, chart }: ArrivesQuestion): ArrivesAnswer 
     isCut: false,
   };
   if (chart === undefined) return { ...nothing, blocked: "chart" };
-  const recommendation = chosen.packs[0]?.recommendation;
-  const size = nameOf(chart.sizes, state.size) ?? recommendation?.pick ?? chart.sizes[0]?.name;
-  const belt = nameOf(chart.belts, state.belt) ?? recommendation?.belt?.pick ?? chart.belts[0]?.name;
+  const pick = picked?.ok ? picked.value : undefined;
+  const size = nameOf(chart.sizes, state.size) ?? pick?.pick ?? chart.sizes[0]?.name;
+  const belt = nameOf(chart.belts, state.belt) ?? pick?.belt ?? chart.belts[0]?.name;
   if (size === undefined) return { ...nothing, blocked: "chart" };
   const held = { ...nothing, size, belt };
   if (hasReadings && issues.some(({ field }) => field !== undefined)) return { ...held, blocked: "entries" };
-  const beliefs = recommendation?.beliefs ?? [];
+  const beliefs = pick?.beliefs ?? [];
   const worn = chart.sizes.find(({ name }) => name === size);
   const length = lengthOf(worn, LENGTHS, beliefs);
   const girth = lengthOf(chart.belts.find(({ name }) => name === belt) ?? worn, GIRTHS, beliefs);

@@ -26,27 +26,38 @@ export interface ChooseAnswer {
   readonly state: ChooseState;
 }
 
-/**
- * Holds the entries against the charts. As in the batch contract, anything that cannot be read keeps a
- * size from being named, so that no doubtful choice passes for a sound one.
- */
-export function answerChoose({ state, charts: packs }: ChooseQuestion): ChooseAnswer {
+/** What the entries say of a person, with what is wrong with them; nobody while anything in them is wrong. */
+export interface EntriesRead {
+  readonly person: fit.Person | undefined;
+  readonly issues: readonly FieldIssue[];
+}
+
+/** Reads the entries, for charts that may size by stature. */
+export function readEntries(state: ChooseState, packs: readonly charts.SizeChart[]): EntriesRead {
   const { line, fields } = lineOf(state);
-  const nothing = { person: undefined, packs: [], unit: state.unit, charts: packs, state };
   const sizesByStature = packs.some(({ sizes }) => sizes.some(({ ranges }) => ranges.stature !== undefined));
   const read = safeReadPerson(line, {
     prior: state.isPriorLeftOut ? "none" : "automatic",
     estimateStature: sizesByStature,
   });
   const issues = read.issues.map((issue) => ({ field: fieldOf(issue.path, fields), issue }));
-  if (!read.ok || issues.some(({ issue }) => issue.severity === "error")) return { ...nothing, issues };
-  if (packs.length === 0) return { ...nothing, issues, person: read.value };
-  const comparison = fit.compare(read.value, packs, { unit: state.unit });
+  const isWrong = issues.some(({ issue }) => issue.severity === "error");
+  return { person: read.ok && !isWrong ? read.value : undefined, issues };
+}
+
+/**
+ * Holds the entries against the charts. As in the batch contract, anything that cannot be read keeps a
+ * size from being named, so that no doubtful choice passes for a sound one.
+ */
+export function answerChoose({ state, charts: packs }: ChooseQuestion): ChooseAnswer {
+  const { person, issues } = readEntries(state, packs);
+  const answer = { person, issues, packs: [], unit: state.unit, charts: packs, state };
+  if (person === undefined || packs.length === 0) return answer;
+  const comparison = fit.compare(person, packs, { unit: state.unit });
   const about = comparison.issues.map((issue) => ({ field: undefined, issue }));
   return {
-    ...nothing,
+    ...answer,
     issues: [...issues, ...about],
-    person: read.value,
     packs: comparison.ok ? comparison.value.ranked : [],
   };
 }
