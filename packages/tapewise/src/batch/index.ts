@@ -15,5 +15,6 @@ export type {
 } from "./choice-line.ts";
 export { type ChooseLineOptions, chooseLine } from "./choose-line.ts";
 export { type ChooseOptions, choosePerson } from "./choose-person.ts";
+export { type AnsweredLines, createLineAnswerer, type LineAnswerer } from "./create-line-answerer.ts";
 export { isChoice } from "./is-choice.ts";
 export { createLineSplitter, type LineSplitter, type RawLine } from "./line-splitter.ts";
