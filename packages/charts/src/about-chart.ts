@@ -50,13 +50,21 @@ export function readAbout(
       placeOf("swappable"),
     ),
   );
+  return known({ chart, maker, product, cut, harness, swappable: swappable && distinct(swappable) });
+}
+
+/** The parts of what is known of a chart that are there. */
+export function known(
+  about: { readonly [K in keyof ChartDefaults]: ChartDefaults[K] | undefined },
+): ChartDefaults {
+  const { chart, maker, product, cut, harness, swappable } = about;
   return {
     ...(chart === undefined ? {} : { chart }),
     ...(maker === undefined ? {} : { maker }),
     ...(product === undefined ? {} : { product }),
     ...(cut === undefined ? {} : { cut }),
     ...(harness === undefined ? {} : { harness }),
-    ...(swappable === undefined ? {} : { swappable: distinct(swappable) }),
+    ...(swappable === undefined ? {} : { swappable }),
   };
 }
 

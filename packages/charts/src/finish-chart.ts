@@ -10,8 +10,9 @@ import {
   relocateIssue,
   success,
 } from "@tapewise/outcome";
+import { known } from "./about-chart.ts";
 import { chartIssue } from "./chart-issue.ts";
-import type { ChartDefaults, ChartOptions } from "./chart-options.ts";
+import type { ChartOptions } from "./chart-options.ts";
 import { compareStatements } from "./compare-statements.ts";
 import { coveredSizes } from "./covered-sizes.ts";
 import type { DraftChart, DraftRange, DraftSize } from "./draft.ts";
@@ -51,19 +52,6 @@ export function finishChart(draft: DraftChart, options: ChartOptions): Outcome<S
   }
   // Never empty: one of the two branches above has just added an issue.
   return hasIssues(issues) ? failure(issues) : failure([chartIssue("chart-no-sizes", {})]);
-}
-
-/** The parts of the caller's or the text's knowledge that are there. */
-function known(about: ChartDefaults): ChartDefaults {
-  const { chart, maker, product, cut, harness, swappable } = about;
-  return {
-    ...(chart === undefined ? {} : { chart }),
-    ...(maker === undefined ? {} : { maker }),
-    ...(product === undefined ? {} : { product }),
-    ...(cut === undefined ? {} : { cut }),
-    ...(harness === undefined ? {} : { harness }),
-    ...(swappable === undefined ? {} : { swappable }),
-  };
 }
 
 interface FinishedRanges {

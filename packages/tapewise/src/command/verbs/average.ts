@@ -6,8 +6,7 @@ import { type Command, Option } from "commander";
 import { summariseIssue } from "../../batch/summarise-issue.ts";
 import { tapewiseIssues } from "../../issues.ts";
 import type { Context } from "../context.ts";
-import { EXIT } from "../exit-status.ts";
-import { pathCodes, readTextFile, readTextInput } from "../files.ts";
+import { readTextFile, readTextInput } from "../files.ts";
 import { type Io, print, printJson } from "../io.ts";
 import { joinReadings } from "../join-readings.ts";
 import { type AverageLesson, type AverageOptions, drawnLesson, ownLesson } from "../lesson/make-lesson.ts";
@@ -16,9 +15,9 @@ import { readOffset, wholeNumber } from "../option-numbers.ts";
 import { chartOption, jsonOption, requireWords, showUnitOption } from "../options.ts";
 import { boundsOf } from "../planning/make-plan.ts";
 import { addErrorOptions } from "../reading-error.ts";
+import { refuse } from "../refuse.ts";
 import { averageLines } from "../report/average-lines.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
-import { placedIssue } from "../report/placed-issue.ts";
 
 interface AverageVerbOptions extends AverageOptions {
   readonly own?: string;
@@ -88,8 +87,9 @@ async function runAverage(
   words: readonly string[],
   options: AverageVerbOptions,
   command: Command,
-  { io, finish }: Context,
+  context: Context,
 ): Promise<void> {
+  const { io, finish } = context;
   requireWords({ ...options }, command);
   if (words.length > 0 && options.own !== undefined) {
     command.error("error: readings stand on the command line and in --own; leave one of them out");
@@ -112,9 +112,7 @@ async function runAverage(
   const own = isOwn ? await ownReadings(words, options, io) : undefined;
   issues.push(...(own?.issues ?? []));
   if (issues.some(({ severity }) => severity === "error")) {
-    finish(issues.some(({ code }) => pathCodes.includes(code)) ? EXIT.misuse : EXIT.issues);
-    if (options.json === true) return printJson(io.stdout, { issues: issues.map(placedIssue) });
-    return print(io.stderr, issueBullets(issues, { margin: "" }));
+    return refuse(issues, options, context);
   }
   const picking = sizes === undefined ? {} : { sizes, chart: chart?.chart };
   const lesson =

@@ -1,6 +1,6 @@
 import { cutSizes, drawGrowthFigure, growthFigure } from "@tapewise/coverage";
 import type { DimensionId } from "@tapewise/landmarks";
-import { formatIssue, InvalidArgumentError as WrongArgument } from "@tapewise/outcome";
+import { formatIssue } from "@tapewise/outcome";
 import { safeParseLength } from "@tapewise/units";
 import { type Command, InvalidArgumentError, Option } from "commander";
 import type { Context } from "../context.ts";
@@ -12,6 +12,7 @@ import { cutLines } from "../report/cut-lines.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { sampleData, sampleLines } from "../report/sample-lines.ts";
 import { type PeopleCut, peopleOption, surveyedPeople } from "../surveyed-people.ts";
+import { tryOr } from "../try-or.ts";
 
 interface CutOptions {
   readonly sizes?: number;
@@ -108,16 +109,6 @@ async function runCut(options: CutOptions, command: Command, { io, finish }: Con
     return printJson(io.stdout, { cut: people.cut, ...sampleData(people), ...rest });
   }
   await print(io.stdout, [...cutLines(cuts, unit), "", ...sampleLines(people)]);
-}
-
-/** A step too fine or too coarse for the span is a wrong call and no fault of the program. */
-function tryOr<T>(work: () => T, otherwise: (reason: string) => never): T {
-  try {
-    return work();
-  } catch (error) {
-    if (error instanceof WrongArgument) return otherwise(error.message);
-    throw error;
-  }
 }
 
 function readSizes(text: string): number {

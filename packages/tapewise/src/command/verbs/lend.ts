@@ -1,16 +1,16 @@
 import { type LendingPolicy, lendingTable, lendPacks } from "@tapewise/afterwards";
 import { nextStepTexts } from "@tapewise/fit";
-import type { Issue } from "@tapewise/outcome";
 import { type Command, InvalidArgumentError, Option } from "commander";
 import type { PriorChoice } from "../../person/choose-prior.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-status.ts";
-import { pathCodes, readTextFile } from "../files.ts";
+import { readTextFile } from "../files.ts";
 import { print, printJson } from "../io.ts";
 import { readShelf } from "../lend/read-shelf.ts";
 import { distinctCharts, loadCharts } from "../load-charts.ts";
 import { chartOption, jsonOption, priorOption, requireCharts, requireWords } from "../options.ts";
 import { readMembers } from "../read-members.ts";
+import { refuse } from "../refuse.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { lendingLines } from "../report/lending-lines.ts";
 import { placedIssue } from "../report/placed-issue.ts";
@@ -73,7 +73,8 @@ export function addLend(program: Command, context: Context): void {
     .action((options: LendOptions) => runLend(options, lend, context));
 }
 
-async function runLend(options: LendOptions, command: Command, { io, finish }: Context): Promise<void> {
+async function runLend(options: LendOptions, command: Command, context: Context): Promise<void> {
+  const { io, finish } = context;
   requireWords(options, command);
   const membersFile =
     options.members ?? command.error("error: no members are given; say for example --members crew.ndjson");
@@ -81,27 +82,21 @@ async function runLend(options: LendOptions, command: Command, { io, finish }: C
     options.shelf ?? command.error("error: no shelf is given; say for example --shelf shelf.csv");
   const { loaded, issues: chartIssues, status } = await loadCharts(requireCharts(options, command));
   finish(status);
-  const refuse = (issues: readonly Issue[]): Promise<void> => {
-    finish(issues.some(({ code }) => pathCodes.includes(code)) ? EXIT.misuse : EXIT.issues);
-    return options.json === true
-      ? printJson(io.stdout, { issues: issues.map(placedIssue) })
-      : print(io.stderr, issueBullets(issues, { margin: "" }));
-  };
-  if (loaded.length === 0) return refuse(chartIssues);
+  if (loaded.length === 0) return refuse(chartIssues, options, context);
   const charts = distinctCharts(loaded);
   const text = await readTextFile(shelfFile);
-  if (!text.ok) return refuse(text.issues);
+  if (!text.ok) return refuse(text.issues, options, context);
   const shelf = readShelf(text.value, charts, shelfFile);
-  if (!shelf.ok) return refuse(shelf.issues);
+  if (!shelf.ok) return refuse(shelf.issues, options, context);
   const read = await readMembers(membersFile, charts, { prior: options.prior, io });
-  if (!read.ok) return refuse(read.issues);
+  if (!read.ok) return refuse(read.issues, options, context);
 
   const members = read.value.members.map(({ name, answer }) => ({
     member: name,
     recommendations: answer.packs.map(({ recommendation }) => recommendation),
   }));
   const table = lendingTable(members, shelf.value);
-  if (!table.ok) return refuse(table.issues);
+  if (!table.ok) return refuse(table.issues, options, context);
   // Which chart could not be judged for whom stands among the issues of the members.
   const told = [...chartIssues, ...shelf.issues, ...read.value.issues];
   if (told.some(({ severity }) => severity === "error")) finish(EXIT.issues);

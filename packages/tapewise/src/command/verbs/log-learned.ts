@@ -1,10 +1,8 @@
 import { changedPicks, correctChart, learnMaker } from "@tapewise/afterwards";
-import type { Issue } from "@tapewise/outcome";
 import { type Command, Option } from "commander";
 import type { PriorChoice } from "../../person/choose-prior.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-status.ts";
-import { pathCodes } from "../files.ts";
 import { print, printJson } from "../io.ts";
 import { loadCharts } from "../load-charts.ts";
 import { learnFromLog } from "../log/learn-from-log.ts";
@@ -18,6 +16,7 @@ import {
   showUnitOption,
 } from "../options.ts";
 import { type Member, readMembers } from "../read-members.ts";
+import { refuse } from "../refuse.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { type LearnedReport, learnedLines } from "../report/learned-lines.ts";
 import { placedIssue } from "../report/placed-issue.ts";
@@ -60,27 +59,22 @@ async function runLearned(
   file: string,
   options: LearnedOptions,
   command: Command,
-  { io, finish }: Context,
+  context: Context,
 ): Promise<void> {
+  const { io, finish } = context;
   requireWords(options, command);
   const { loaded, issues: chartIssues, status } = await loadCharts(requireCharts(options, command));
   finish(status);
-  const refuse = (issues: readonly Issue[]): Promise<void> => {
-    finish(issues.some(({ code }) => pathCodes.includes(code)) ? EXIT.misuse : EXIT.issues);
-    return options.json === true
-      ? printJson(io.stdout, { issues: issues.map(placedIssue) })
-      : print(io.stderr, issueBullets(issues, { margin: "" }));
-  };
-  if (loaded.length === 0) return refuse(chartIssues);
+  if (loaded.length === 0) return refuse(chartIssues, options, context);
   const read = await readLog(file);
-  if (!read.ok) return refuse(read.issues);
+  if (!read.ok) return refuse(read.issues, options, context);
   const charts = loaded.map(({ chart }) => chart);
   const { evidence, rows, issues } = learnFromLog(read.value.rows, charts);
   const people =
     options.members === undefined
       ? undefined
       : await readMembers(options.members, charts, { prior: options.prior, io });
-  if (people?.ok === false) return refuse(people.issues);
+  if (people?.ok === false) return refuse(people.issues, options, context);
   const told = [...chartIssues, ...read.value.issues, ...issues, ...(people?.value.issues ?? [])];
   if (told.some(({ severity }) => severity === "error")) finish(EXIT.issues);
 

@@ -5,13 +5,13 @@ import {
   subjectsForTem,
   temBounds,
 } from "@tapewise/measurement";
-import { InvalidArgumentError as WrongArgument } from "@tapewise/outcome";
 import { type Command, Option } from "commander";
 import type { Context } from "../context.ts";
 import { print, printJson } from "../io.ts";
 import { readLength, readProbability, wholeNumber } from "../option-numbers.ts";
 import { jsonOption } from "../options.ts";
 import { bullets, wrap } from "../text/wrap.ts";
+import { tryOr } from "../try-or.ts";
 
 interface PlanStudyOptions {
   readonly subjects?: number;
@@ -177,16 +177,6 @@ function requireTogether(
   }
   if ((differenceSd === undefined) !== (limitsWithin === undefined)) {
     command.error("error: --difference-sd and --limits-within go together");
-  }
-}
-
-/** What cannot be reached by any countable number of people is a wrong call and no fault of the program. */
-function tryOr<T>(work: () => T, otherwise: (reason: string) => never): T {
-  try {
-    return work();
-  } catch (error) {
-    if (error instanceof WrongArgument) return otherwise(error.message);
-    throw error;
   }
 }
 

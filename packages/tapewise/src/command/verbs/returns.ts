@@ -1,10 +1,8 @@
 import { expectedReturns } from "@tapewise/afterwards";
 import { type MeasuredBy, measurers, type Tool, tools } from "@tapewise/landmarks";
-import type { Issue } from "@tapewise/outcome";
 import { type Command, Option } from "commander";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-status.ts";
-import { pathCodes } from "../files.ts";
 import { print, printJson } from "../io.ts";
 import { type LoadedChart, loadCharts } from "../load-charts.ts";
 import { type LearnedFromLog, learnFromLog } from "../log/learn-from-log.ts";
@@ -12,6 +10,7 @@ import { learnedOffsets } from "../log/learned-offsets.ts";
 import { readLog } from "../log/read-log.ts";
 import { readNoLessThanZero, readOffset, wholeNumber } from "../option-numbers.ts";
 import { chartOption, jsonOption, requireCharts, requireWords, showUnitOption } from "../options.ts";
+import { refuse } from "../refuse.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { placedIssue } from "../report/placed-issue.ts";
 import { type Offsets, returnsLines } from "../report/returns-lines.ts";
@@ -85,23 +84,18 @@ export function addReturns(program: Command, context: Context): void {
     .action((options: ReturnsOptions) => runReturns(options, returns, context));
 }
 
-async function runReturns(options: ReturnsOptions, command: Command, { io, finish }: Context): Promise<void> {
+async function runReturns(options: ReturnsOptions, command: Command, context: Context): Promise<void> {
+  const { io, finish } = context;
   requireWords({ ...options }, command);
   if (options.offsetUncertainty !== undefined && options.offset === undefined) {
     command.error("error: option '--offset-uncertainty' goes with '--offset'");
   }
   const { loaded, issues: chartIssues, status } = await loadCharts(requireCharts(options, command));
   finish(status);
-  const refuse = (issues: readonly Issue[]): Promise<void> => {
-    finish(issues.some(({ code }) => pathCodes.includes(code)) ? EXIT.misuse : EXIT.issues);
-    return options.json === true
-      ? printJson(io.stdout, { issues: issues.map(placedIssue) })
-      : print(io.stderr, issueBullets(issues, { margin: "" }));
-  };
-  if (loaded.length === 0) return refuse(chartIssues);
+  if (loaded.length === 0) return refuse(chartIssues, options, context);
   const charts = loaded.map(({ chart }) => chart);
   const log = options.log === undefined ? undefined : await readLog(options.log);
-  if (log?.ok === false) return refuse(log.issues);
+  if (log?.ok === false) return refuse(log.issues, options, context);
   const learned = log === undefined ? undefined : learnFromLog(log.value.rows, charts);
 
   const people = surveyedPeople(options.cut, charts);
