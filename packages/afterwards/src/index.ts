@@ -18,15 +18,11 @@ export type {
   SeenSize,
 } from "./body-check/body-check-state.ts";
 export { bodyCheckItems } from "./body-check/data.ts";
+export { fillBodyCheck, type WrittenChoice, type WrittenStep } from "./body-check/fill-body-check.ts";
 export { lookAgain } from "./body-check/look-again.ts";
 export { startBodyCheck } from "./body-check/start-body-check.ts";
 export { type AnswerText, type BodyCheckTexts, bodyCheckTexts } from "./body-check/texts.ts";
-export {
-  type WriteBodyCheckOptions,
-  type WrittenChoice,
-  type WrittenStep,
-  writeBodyCheck,
-} from "./body-check/write-body-check.ts";
+export { type WriteBodyCheckOptions, writeBodyCheck } from "./body-check/write-body-check.ts";
 export { type ChangedPicks, changedPicks } from "./evidence/changed-picks.ts";
 export {
   type ChartCorrection,

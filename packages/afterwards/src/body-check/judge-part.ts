@@ -80,10 +80,12 @@ function withDoubt(
   part: CheckedPart,
 ): UncertainLength | undefined {
   if (belief === undefined) return undefined;
-  const { makerOffsetSdMm, productOffsetSdMm } =
-    part === "harness" ? evidenceDefaults.backLength : evidenceDefaults.girth;
+  const { asPrintedProbability, backLength, girth } = evidenceDefaults;
+  const { makerOffsetSdMm, productOffsetSdMm } = part === "harness" ? backLength : girth;
   const stated = part === "harness" ? chartDoubtMm?.length : chartDoubtMm?.girth;
-  const doubtMm = stated ?? Math.hypot(makerOffsetSdMm, productOffsetSdMm);
+  // Over both possibilities: that the charts of a maker are as printed, and that they are not.
+  const assumed = Math.sqrt(1 - asPrintedProbability) * Math.hypot(makerOffsetSdMm, productOffsetSdMm);
+  const doubtMm = stated ?? assumed;
   return { ...belief, sdMm: Math.hypot(belief.sdMm, doubtMm) };
 }
 
