@@ -38,6 +38,48 @@ const hasReference = process.argv.includes("build") && process.env.SITE_REFERENC
 // The workspace's own sources are used, so that the site needs no build of the packages first.
 const conditions = ["@tapewise/source"];
 
+/** Quotes and inch marks stay as they are written: in the documentation they stand for themselves. */
+const plainPunctuation = {
+  name: "plain-punctuation",
+  hooks: {
+    "astro:config:setup": ({ config }) => {
+      config.markdown.processor.options.features.smartPunctuation = false;
+    },
+  },
+};
+
+/** Libraries that come as one file although only little of them is used, and where their parts lie. */
+const parts = { "ml-matrix": "src/index.js", "simple-statistics": "index.js" };
+const inPieces = new RegExp(`node_modules/(?:${Object.keys(parts).join("|")})/`);
+
+/** Lets a worker take the parts of these libraries that it uses: the same code, file by file. */
+const takeParts = () => ({
+  name: "take-parts",
+  enforce: "pre",
+  resolveId: {
+    filter: { id: new RegExp(`^(?:${Object.keys(parts).join("|")})$`) },
+    async handler(source, importer) {
+      const whole = await this.resolve(source, importer, { skipSelf: true });
+      if (whole === null) return null;
+      const [root] = whole.id.split(`node_modules/${source}/`);
+      return `${root}node_modules/${source}/${parts[source]}`;
+    },
+  },
+});
+
+/** No script that is loaded later brings styles or files of its own, so that nothing has to be fetched beforehand. */
+const plainImports = {
+  name: "plain-imports",
+  enforce: "pre",
+  load: {
+    filter: { id: /vite\/preload-helper/ },
+    handler: () => "export const __vitePreload = (load) => load();",
+  },
+};
+
+/** What islands share: not what the documentation loads. */
+const SHARED = /node_modules\/preact|site\/src\/|packages\//;
+
 export default defineConfig({
   base,
   ...(origin === undefined ? {} : { site: origin }),
@@ -46,9 +88,8 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // Working pages may connect to nothing, and nobody's data is spent on pages that they do not open.
   prefetch: false,
-  // Quotes and inch marks stay as they are written: in the documentation they stand for themselves.
-  markdown: { smartypants: false },
   integrations: [
+    plainPunctuation,
     preact(),
     starlight({
       title: "Tapewise",
@@ -84,12 +125,28 @@ export default defineConfig({
     }),
   ],
   vite: {
+    plugins: [plainImports],
     resolve: { conditions: [...conditions, "module", "browser", "development|production"] },
     ssr: {
       noExternal: [/^@tapewise\//, "tapewise"],
       resolve: { conditions: [...conditions, "module", "node", "development|production"] },
     },
     environments: {
+      client: {
+        build: {
+          rolldownOptions: {
+            output: {
+              // One file for what all working pages but one need, and one for what most do: small files compress badly.
+              codeSplitting: {
+                groups: [
+                  { name: "every-page", test: SHARED, minShareCount: 5, priority: 2 },
+                  { name: "most-pages", test: SHARED, minShareCount: 4, priority: 1 },
+                ],
+              },
+            },
+          },
+        },
+      },
       prerender: {
         resolve: {
           noExternal: [/^@tapewise\//, "tapewise"],
@@ -97,7 +154,11 @@ export default defineConfig({
         },
       },
     },
-    worker: { format: "es" },
+    worker: {
+      format: "es",
+      plugins: () => [takeParts()],
+      rolldownOptions: { treeshake: { moduleSideEffects: (id) => !inPieces.test(id) } },
+    },
     build: { assetsInlineLimit: 0 },
   },
 });

@@ -15,16 +15,16 @@ export interface ArrivesViewProps {
   readonly parts: Words["parts"];
   readonly dimensions: Words["dimensions"];
   readonly voice: Voice;
-  readonly texts?: afterwards.BodyCheckTexts;
+  readonly texts: afterwards.BodyCheckTexts;
 }
 
 /** A step in the words of the language. */
 export function writeStep(
   step: afterwards.BodyCheckStep,
   { unit, lang }: Voice,
-  texts: afterwards.BodyCheckTexts | undefined,
+  texts: afterwards.BodyCheckTexts,
 ): afterwards.WrittenStep {
-  const written = afterwards.writeBodyCheck(step, { unit, ...(texts === undefined ? {} : { texts }) });
+  const written = afterwards.fillBodyCheck(step, unit, texts);
   if (lang === "en" || unit === "cm") return written;
   const inches = (text: string) => text.replace(/(\d) in\b/g, "$1 Zoll");
   return {

@@ -32,8 +32,8 @@ interface ArrivesProps {
   readonly parts: Words["parts"];
   readonly dimensions: Words["dimensions"];
   readonly messages?: Messages;
-  /** The texts of the check in another language. */
-  readonly texts?: afterwards.BodyCheckTexts;
+  /** The texts of the check, so that only those of one language come, and not as a script. */
+  readonly texts: afterwards.BodyCheckTexts;
   readonly shelf: readonly ShelfChart[];
   readonly start: ArrivesState;
   readonly first: ArrivesAnswer;
@@ -131,7 +131,7 @@ export function Arrives(props: ArrivesProps): JSX.Element {
 
   const problemsOf = (field: string): readonly Problem[] =>
     answer.issues.filter((entry) => entry.field === field).map(({ issue }) => sayIssue(issue, voice));
-  const view = { answer, words, parts, dimensions, voice, ...(texts === undefined ? {} : { texts }) };
+  const view = { answer, words, parts, dimensions, voice, texts };
   const later = useLater(answer, 60);
   const beside = useMemo(() => {
     const shown = {
@@ -140,7 +140,7 @@ export function Arrives(props: ArrivesProps): JSX.Element {
       parts,
       dimensions,
       voice,
-      ...(texts === undefined ? {} : { texts }),
+      texts,
     };
     return (
       <>
@@ -151,13 +151,7 @@ export function Arrives(props: ArrivesProps): JSX.Element {
   }, [later, words, parts, dimensions, voice, texts]);
   const printed = useLater(answer, 140);
   const card = useMemo(
-    () => (
-      <ArrivesCard
-        {...{ words, parts, dimensions, voice }}
-        {...(texts === undefined ? {} : { texts })}
-        answer={printed}
-      />
-    ),
+    () => <ArrivesCard {...{ words, parts, dimensions, voice, texts }} answer={printed} />,
     [printed, words, parts, dimensions, voice, texts],
   );
   const hasBegun = state.seen.length > 0;
@@ -406,7 +400,7 @@ interface StepProps {
   readonly head: { current: HTMLHeadingElement | null };
   readonly words: Words["arrives"];
   readonly voice: Voice;
-  readonly texts: afterwards.BodyCheckTexts | undefined;
+  readonly texts: afterwards.BodyCheckTexts;
   readonly onGive: (given: afterwards.GivenAnswer) => void;
 }
 
