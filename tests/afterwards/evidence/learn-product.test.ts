@@ -14,9 +14,11 @@ test("without outcomes there is what is assumed of makers and of their products"
   expect(outcomes).toBe(0);
   expect(offsetMm.mean).toBeCloseTo(0, 9);
   expect(widthFactor.mean).toBeCloseTo(1, 9);
-  // √(12² + 7²) = 13.89, less what lies beyond 45 mm; 1.645 of them to the ends of the middle 90 %.
-  expect(offsetMm.sd).toBeCloseTo(13.89, 0);
-  expect(offsetMm.upper).toBeCloseTo(1.6449 * 13.89, 0);
+  // √(17² + 10²) = 19.72, cut off at 45 mm and half a step of 1.5 mm, which are 2.320 of them. With φ(2.320) = 0.02705 and
+  // 0.9797 between the ends (from memory: Abramowitz & Stegun, 1964, table 26.1) the variance is
+  // 1 − 2·2.320·0.02705/0.9797 = 0.872 of the whole, and 0.45 of what lies between the ends is reached at 1.562.
+  expect(offsetMm.sd).toBeCloseTo(19.72 * Math.sqrt(0.872), 1);
+  expect(offsetMm.upper).toBeCloseTo(1.562 * 19.72, 1);
   expect(asPrintedProbability).toBe(0.5);
 });
 
@@ -28,9 +30,10 @@ test("the offset is the one of the posterior, integrated anew and point by point
     { ...ofM, side: "below", meanMm: 436, sdMm: 8 },
   ] as const;
   const { backLength: scale, slipProbability: slip } = evidenceDefaults;
-  const [sd, logSd] = [Math.hypot(12, 7), Math.hypot(0.14, 0.09)];
+  const [sd, logSd] = [Math.hypot(17, 10), Math.hypot(0.14, 0.09)];
   let [total, first, second] = [0, 0, 0];
-  for (let offset = -45; offset <= 45; offset += 0.5) {
+  // The outermost points stand for what lies up to 45.75 mm.
+  for (let offset = -45.5; offset <= 45.5; offset += 0.5) {
     for (let log = -0.5; log <= 0.5; log += 0.01) {
       const half = 25 * Math.exp(log);
       let weight = Math.exp(-0.5 * ((offset / sd) ** 2 + (log / logSd) ** 2));

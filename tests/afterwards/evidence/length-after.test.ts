@@ -9,8 +9,9 @@ test.each(["below", "inside", "above"] as const)(
   (side) => {
     const seen = { ...ofM, side, meanMm: 471, sdMm: 9 };
     const { toleranceMm, makerOffsetSdMm, productOffsetSdMm } = evidenceDefaults.backLength;
-    // Nothing is known of the maker: half a chance that it prints as it cuts, and else an offset about 0.
-    const offsetVariance = 0.5 * (makerOffsetSdMm ** 2 + productOffsetSdMm ** 2);
+    // Nothing is known of the maker: half a chance that it prints as it cuts, and else an offset about 0. Cut off at
+    // 45 mm, 0.872 of the variance is left (see the test of learnProduct).
+    const offsetVariance = 0.5 * 0.872 * (makerOffsetSdMm ** 2 + productOffsetSdMm ** 2);
     const noise = Math.sqrt(toleranceMm ** 2 + offsetVariance);
     const ends = { below: [-Infinity, 430], inside: [430, 480], above: [480, Infinity] } as const;
     let [total, first, second] = [0, 0, 0];

@@ -1,14 +1,15 @@
 // The figures behind what is learned from exchanges. Basis of every figure: assumption. Offsets of makers and
-// products together have a standard deviation of 14 mm along the back, half the usual step between two sizes;
-// widths one of 17 %. Nothing further off than some three of these is looked for.
+// products together have a standard deviation of 20 mm along the back, two thirds of the usual step between two sizes:
+// wide enough that with few outcomes an interval leans little towards 0, and still holds a true offset of that size about
+// as often as it says. Widths have one of 17 %. Nothing is looked for further off than some 2.3 and 3 of these.
 import type { EvidenceModel } from "./evidence-model.ts";
 
 /** The model used where the caller states none. */
 export const evidenceDefaults: EvidenceModel = {
   backLength: {
     toleranceMm: 8,
-    makerOffsetSdMm: 12,
-    productOffsetSdMm: 7,
+    makerOffsetSdMm: 17,
+    productOffsetSdMm: 10,
     makerLogWidthSd: 0.14,
     productLogWidthSd: 0.09,
     reachMm: 45,
@@ -16,8 +17,8 @@ export const evidenceDefaults: EvidenceModel = {
   },
   girth: {
     toleranceMm: 20,
-    makerOffsetSdMm: 30,
-    productOffsetSdMm: 18,
+    makerOffsetSdMm: 42,
+    productOffsetSdMm: 25,
     makerLogWidthSd: 0.14,
     productLogWidthSd: 0.09,
     reachMm: 110,
@@ -25,8 +26,8 @@ export const evidenceDefaults: EvidenceModel = {
   },
   stature: {
     toleranceMm: 30,
-    makerOffsetSdMm: 40,
-    productOffsetSdMm: 23,
+    makerOffsetSdMm: 57,
+    productOffsetSdMm: 33,
     makerLogWidthSd: 0.14,
     productLogWidthSd: 0.09,
     reachMm: 150,

@@ -12,7 +12,7 @@ import { summariseLocated } from "./summarise-located.ts";
  * @example
  * ```ts
  * import { createEvidence, learnMaker } from "@tapewise/afterwards";
- * learnMaker(createEvidence(), "Gingham", "torso-length").offsetMm.sd.toFixed(0); // => "12"
+ * learnMaker(createEvidence(), "Gingham", "torso-length").offsetMm.sd.toFixed(0); // => "17"
  * ```
  */
 export function learnMaker(evidence: Evidence, maker: string, dimension: ChartDimension): LearnedChart {

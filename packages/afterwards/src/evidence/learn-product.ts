@@ -19,7 +19,7 @@ import { summariseLocated } from "./summarise-located.ts";
  * ```ts
  * import { createEvidence, learnProduct } from "@tapewise/afterwards";
  * const learned = learnProduct(createEvidence(), { maker: "Gingham", product: "Doily 45" }, "torso-length");
- * [learned.outcomes, Math.abs(learned.offsetMm.mean) < 1e-9, learned.offsetMm.sd.toFixed(0)]; // => [0, true, "14"]
+ * [learned.outcomes, Math.abs(learned.offsetMm.mean) < 1e-9, learned.offsetMm.sd.toFixed(0)]; // => [0, true, "18"]
  * ```
  */
 export function learnProduct(evidence: Evidence, key: ProductKey, dimension: ChartDimension): LearnedChart {

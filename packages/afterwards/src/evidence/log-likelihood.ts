@@ -1,7 +1,7 @@
-import { normalCdfInto } from "@tapewise/statistics";
 import type { EvidenceScale } from "./evidence-model.ts";
-import { NODES, offsetNodes, widthNodes } from "./node-table.ts";
+import { offsetNodes, widthNodes } from "./node-table.ts";
 import type { SeenOutcome } from "./seen-outcome.ts";
+import { normalCdfTable, tabledNormalCdf } from "./tabled-normal-cdf.ts";
 
 /**
  * One unit of the sums, 2⁻²⁶: logarithms of likelihoods are whole numbers of it. Whole numbers up to 2⁵³ add up
@@ -9,9 +9,7 @@ import type { SeenOutcome } from "./seen-outcome.ts";
  * unit an outcome to matter it would take millions of them.
  */
 export const UNIT: number = 2 ** -26;
-
-const below = new Float64Array(NODES);
-const above = new Float64Array(NODES);
+const UNITS = 2 ** 26;
 
 /**
  * Adds `sign` times the logarithm of the likelihood of one outcome to a table, in units, at every node.
@@ -32,27 +30,20 @@ export function addLogLikelihood(
   const sigma = Math.sqrt(sdMm * sdMm + scale.toleranceMm * scale.toleranceMm);
   const isOpen = !(Number.isFinite(fromMm) && Number.isFinite(toMm));
   const half = isOpen ? 0 : (toMm - fromMm) / 2;
-  const lower = isOpen ? fromMm : fromMm + half;
-  const upper = isOpen ? toMm : toMm - half;
-  for (let j = 0, at = 0; j < widthNodes.length; j += 1) {
-    const reach = half * Math.exp((widthNodes[j] as number) * scale.logReach);
-    const toLower = lower - reach - meanMm;
-    const toUpper = meanMm - (upper + reach);
-    for (let i = 0; i < offsetNodes.length; i += 1, at += 1) {
-      const offset = (offsetNodes[i] as number) * scale.reachMm;
-      below[at] = (toLower + offset) / sigma;
-      above[at] = (toUpper - offset) / sigma;
-    }
-  }
-  if (side !== "above") normalCdfInto(below, below);
-  if (side !== "below") normalCdfInto(above, above);
+  const toLower = ((isOpen ? fromMm : fromMm + half) - meanMm) / sigma;
+  const toUpper = (meanMm - (isOpen ? toMm : toMm - half)) / sigma;
+  const perOffset = scale.reachMm / sigma;
   const floor = slip / 3;
-  for (let at = 0; at < NODES; at += 1) {
-    const p =
-      side === "inside"
-        ? 1 - (below[at] as number) - (above[at] as number)
-        : ((side === "below" ? below : above)[at] as number);
-    const log = Math.log((1 - slip) * Math.max(0, p) + floor);
-    table[at] = (table[at] as number) + sign * Math.round(log / UNIT);
+  const told = 1 - slip;
+  const cdf = normalCdfTable();
+  for (let j = 0, at = 0; j < widthNodes.length; j += 1) {
+    const reach = (half / sigma) * Math.exp((widthNodes[j] as number) * scale.logReach);
+    for (let i = 0; i < offsetNodes.length; i += 1, at += 1) {
+      const offset = (offsetNodes[i] as number) * perOffset;
+      const below = side === "above" ? 0 : tabledNormalCdf(cdf, toLower - reach + offset);
+      const above = side === "below" ? 0 : tabledNormalCdf(cdf, toUpper - reach - offset);
+      const p = side === "inside" ? Math.max(0, 1 - below - above) : below + above;
+      table[at] = (table[at] as number) + sign * Math.round(Math.log(told * p + floor) * UNITS);
+    }
   }
 }
