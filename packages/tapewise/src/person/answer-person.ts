@@ -1,5 +1,12 @@
 import type { SizeChart } from "@tapewise/charts";
-import { type Comparison, compare, type FitPolicy, type Person, type RankedChart } from "@tapewise/fit";
+import {
+  type Comparison,
+  compare,
+  type FitPolicy,
+  type Person,
+  type RankedChart,
+  type RecommendOptions,
+} from "@tapewise/fit";
 import { failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
 import type { PriorChoice } from "./choose-prior.ts";
 import type { PersonLine } from "./person-line.ts";
@@ -24,6 +31,8 @@ export interface AnswerOptions {
   readonly policy?: FitPolicy | undefined;
   /** Unit of what is shown; that of the readings where it is left out. */
   readonly unit?: "cm" | "in" | undefined;
+  /** What is believed of the person as seen from a chart that is uncertain in itself. */
+  readonly asSeenFrom?: RecommendOptions["asSeenFrom"];
 }
 
 /**
@@ -45,11 +54,15 @@ export function answerPerson(
   if (!read.ok) return hasIssues(issues) ? failure(issues) : read;
 
   const unit = options.unit ?? unitOfReadings(read.value);
-  const { policy } = options;
+  const { policy, asSeenFrom } = options;
   const comparison =
     charts.length === 0
       ? success<Comparison>({ ranked: [] })
-      : compare(read.value, charts, { unit, ...(policy === undefined ? {} : { policy }) });
+      : compare(read.value, charts, {
+          unit,
+          ...(policy === undefined ? {} : { policy }),
+          ...(asSeenFrom === undefined ? {} : { asSeenFrom }),
+        });
   return success({
     line: parsed.value,
     person: read.value,

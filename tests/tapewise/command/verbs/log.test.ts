@@ -18,11 +18,19 @@ const TOO_LONG = {
   reason: "harness-too-long",
   estimates: { "torso-length": { mm: 441, uncertaintyMm: 8 } },
 };
+/** Packs that were kept in the middle of the range. */
+const STEADY = {
+  product: { maker: "Aspic", chart: "Spoon 30" },
+  estimates: { "torso-length": { mm: 435, uncertaintyMm: 6 } },
+};
 const many = Array.from({ length: 30 }, (_, k) => row(`r${k}`, `p${k}`, TOO_LONG)).join("\n");
 const CHART = "# chart: Doily 45\n# maker: Gingham\nsize,torso-length (cm)\nS,38-43\nM,43-48\n";
 const at = folderWith({
   "chart.csv": CHART,
   "other.csv": "# chart: Spoon 30\n# maker: Gingham\nsize,torso-length (cm)\nM,43-48\n",
+  "steady.csv": "# chart: Spoon 30\n# maker: Aspic\nsize,torso-length (cm)\nM,41.4-45.6\n",
+  "unknown.csv": "# chart: Bodkin 40\n# maker: Bombazine\nsize,torso-length (cm)\nM,41-46\n",
+  "steady.ndjson": `${Array.from({ length: 60 }, (_, k) => row(`s${k}`, `p${k}`, STEADY)).join("\n")}\n`,
   "many.ndjson": `${many}\n`,
   "few.ndjson": `${row("a", "heron", {})}\n${row("b", "knot", { size: "S", estimates: { "torso-length": { mm: 410, uncertaintyMm: 8 } } })}\n`,
   "broken.ndjson": `${row("a", "heron", {})}\nnot json\n${row("a", "heron", {})}\n{"v":1,"at":"2026-0`,
@@ -225,13 +233,38 @@ describe("tapewise choose --log", () => {
     expect(text).toMatch(
       /Doily 45, 30 outcomes: the torso length seems \d\.\d cm longer than printed \(90 %: \d\.\d cm to \d\.\d cm; 30 tell\)/,
     );
-    expect(text).toContain("By the printed chart it would be M");
+    expect(text).toContain("By the printed chart alone it would be M");
     expect(text).toMatch(/Take S[:.]/);
     const { stdout: json } = await choose("many.ndjson", "--json");
     const { choices, byLog } = JSON.parse(json);
     expect(choices[0].pick).toBe("S");
     expect(byLog[0]).toMatchObject({ outcomes: 30, printed: { pick: "M" }, corrected: { pick: "S" } });
     expect(byLog[0].withDoubt.probability).toBeLessThan(byLog[0].corrected.probability);
+  });
+
+  test("ranks charts with what is left open about each, so that the one that is better known goes first", async () => {
+    const ask = async (...argv: readonly string[]) => {
+      const call = [
+        ...["choose", "--torso-length", "43.4 cm", "43.6 cm", "--measured-by", "helper", "--json"],
+        ...["--chart", at("unknown.csv"), at("steady.csv"), ...argv],
+      ];
+      return JSON.parse((await runCommand(call)).stdout);
+    };
+    const chartsOf = (choices: readonly { readonly chart: string }[]) => choices.map(({ chart }) => chart);
+    // By what is printed the pack that nobody has reported on has a little more room.
+    expect(chartsOf((await ask()).choices)).toEqual(["Bodkin 40", "Spoon 30"]);
+    const { choices, byLog } = await ask("--log", at("steady.ndjson"));
+    expect(chartsOf(choices)).toEqual(["Spoon 30", "Bodkin 40"]);
+    // What is shown is what was ranked by.
+    const [unknown, known] = byLog;
+    expect(known.withDoubt.probability).toBeCloseTo(choices[0].probability, 8);
+    expect(unknown.withDoubt.probability).toBeCloseTo(choices[1].probability, 8);
+    expect(unknown.printed.probability).toBeGreaterThan(known.printed.probability);
+    expect(unknown.withDoubt.probability).toBeLessThan(known.withDoubt.probability - 0.01);
+    const { stdout } = await choose("steady.ndjson");
+    expect(stdout.replace(/\s+/g, " ")).toMatch(
+      /Doily 45, 0 outcomes: nothing to learn from; taken as printed\. How far .* may be off, an assumption, is counted in below: M, with \d+ %\. By the printed chart alone it would be M, with \d+ %\./,
+    );
   });
 
   test("takes the chart at its word where few rows say little, and says so", async () => {

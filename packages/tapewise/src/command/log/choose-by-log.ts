@@ -1,6 +1,11 @@
-import { type ChartCorrection, correctChart, recommendWithEvidence } from "@tapewise/afterwards";
+import {
+  type ChartCorrection,
+  correctChart,
+  recommendWithEvidence,
+  withChartDoubt,
+} from "@tapewise/afterwards";
 import type { SizeChart } from "@tapewise/charts";
-import type { Person, Recommendation } from "@tapewise/fit";
+import type { Person, RankedChart, Recommendation, RecommendOptions } from "@tapewise/fit";
 import type { LoadedChart } from "../load-charts.ts";
 import type { LearnedFromLog } from "./learn-from-log.ts";
 
@@ -20,7 +25,7 @@ export interface ChoiceByLog {
   readonly printed: Picked;
   /** By the moved ranges. */
   readonly corrected: Picked;
-  /** By the moved ranges, with what is left open about them counted in. */
+  /** The answer that is given: by the moved ranges, with what is left open about them counted in. */
   readonly withDoubt: Picked;
 }
 
@@ -29,16 +34,31 @@ export function correctCharts(loaded: readonly LoadedChart[], { evidence }: Lear
   return loaded.map((one) => ({ ...one, chart: correctChart(one.chart, evidence).chart }));
 }
 
-/** Sets beside each other what printed charts and moved ones choose for a person; charts that cannot be judged are left out. */
+/** The doubt that a log leaves about charts, which go by their printed names there and maybe by others in the answer. */
+export function doubtAfterLog(
+  charts: readonly SizeChart[],
+  printed: readonly SizeChart[],
+  { evidence }: LearnedFromLog,
+): NonNullable<RecommendOptions["asSeenFrom"]> {
+  const asPrinted = new Map(charts.map((chart, place) => [chart, printed[place] ?? chart]));
+  const doubt = withChartDoubt(evidence);
+  return (person, chart) => doubt(person, asPrinted.get(chart) ?? chart);
+}
+
+/**
+ * Sets the answers from the charts, which were ranked with all doubt, beside what printed charts and moved ones choose
+ * for a person; charts that cannot be judged are left out.
+ */
 export function chooseByLog(
   person: Person,
   charts: readonly SizeChart[],
   { evidence, rows }: LearnedFromLog,
+  ranked: readonly RankedChart[],
 ): readonly ChoiceByLog[] {
   return charts.flatMap((chart, place) => {
     const plain = recommendWithEvidence(person, chart, evidence, { unit: "cm", doubt: "leave-out" });
-    const humble = recommendWithEvidence(person, chart, evidence, { unit: "cm", doubt: "include" });
-    if (!(plain.ok && humble.ok)) return [];
+    const answered = ranked.find(({ index }) => index === place)?.recommendation;
+    if (!plain.ok || answered === undefined) return [];
     const { printed, corrected, correction } = plain.value;
     return [
       {
@@ -48,7 +68,7 @@ export function chooseByLog(
         moved: correction.corrections,
         printed: picked(printed),
         corrected: picked(corrected),
-        withDoubt: picked(humble.value.corrected),
+        withDoubt: picked(answered),
       },
     ];
   });

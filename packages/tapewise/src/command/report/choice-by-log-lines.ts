@@ -1,7 +1,7 @@
 import type { ChartCorrection } from "@tapewise/afterwards";
 import { speakDimension } from "@tapewise/charts";
 import { writePercent } from "@tapewise/fit";
-import type { ChoiceByLog } from "../log/choose-by-log.ts";
+import type { ChoiceByLog, Picked } from "../log/choose-by-log.ts";
 import { cleanWord } from "../text/clean.ts";
 import { bullets } from "../text/wrap.ts";
 import { counted } from "./log-lines.ts";
@@ -20,23 +20,23 @@ export function choiceByLogLines(choices: readonly ChoiceByLog[], unit: "cm" | "
 function sentences(choice: ChoiceByLog, unit: "cm" | "in"): string {
   const { chart, outcomes, known, moved, printed, corrected, withDoubt } = choice;
   const head = `${chart}, ${counted(outcomes, "outcome", "outcomes")}`;
-  if (known.length === 0) return `${head}: nothing to learn from; taken as printed.`;
+  const answer = words(withDoubt);
+  const alone = `By the printed chart alone it would be ${words(printed)}.`;
+  if (known.length === 0) {
+    return `${head}: nothing to learn from; taken as printed. How far a maker nobody has reported on may be off, an assumption, is counted in below: ${answer}. ${alone}`;
+  }
   if (moved.length === 0) {
     const chances = known.map(
       ({ dimension, learned }) =>
         `${speakDimension(dimension)} off with ${writePercent(1 - learned.asPrintedProbability)}`,
     );
-    return `${head}: taken as printed, for it is not sure enough that it is off (${chances.join(", ")}).`;
+    return `${head}: taken as printed, for it is not sure enough that it is off (${chances.join(", ")}). That it may be is counted in below: ${answer}. ${alone}`;
   }
-  const change =
-    printed.pick === corrected.pick
-      ? `The pick is the same as by the printed chart, where ${printed.pick} would have ${writePercent(printed.probability)}.`
-      : `By the printed chart it would be ${printed.pick}, with ${writePercent(printed.probability)}.`;
-  const doubt =
-    withDoubt.pick === corrected.pick
-      ? `With what is left open about the offset counted in, ${corrected.pick} has ${writePercent(withDoubt.probability)}.`
-      : `With what is left open about the offset counted in, ${withDoubt.pick} is ahead, with ${writePercent(withDoubt.probability)}.`;
-  return `${head}: ${moved.map((one) => offWords(one, unit)).join("; ")}. Below, its ranges stand where outcomes have them: ${corrected.pick}, with ${writePercent(corrected.probability)}. ${change} ${doubt}`;
+  return `${head}: ${moved.map((one) => offWords(one, unit)).join("; ")}. Below, its ranges stand where outcomes have them, and what is left open about them is counted in: ${answer}. Were the offset known, it would be ${words(corrected)}. ${alone}`;
+}
+
+function words({ pick, probability }: Picked): string {
+  return `${pick}, with ${writePercent(probability)}`;
 }
 
 function offWords({ dimension, learned }: ChartCorrection, unit: "cm" | "in"): string {

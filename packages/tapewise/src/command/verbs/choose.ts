@@ -9,7 +9,7 @@ import { EXIT } from "../exit-status.ts";
 import { pathCodes } from "../files.ts";
 import { print, printJson } from "../io.ts";
 import { distinctCharts, loadCharts } from "../load-charts.ts";
-import { chooseByLog, correctCharts } from "../log/choose-by-log.ts";
+import { chooseByLog, correctCharts, doubtAfterLog } from "../log/choose-by-log.ts";
 import { learnFromLog } from "../log/learn-from-log.ts";
 import { readLog } from "../log/read-log.ts";
 import { chartOption, jsonOption, requireCharts, requireWords, showUnitOption } from "../options.ts";
@@ -43,7 +43,10 @@ export function addChoose(program: Command, context: Context): void {
     .description("Picks a size for one person, with its probability, its reasons and what to do next.")
     .addOption(chartOption())
     .addOption(
-      new Option("--log <file>", "go by what a log of outcomes says of the charts, where it is sure enough"),
+      new Option(
+        "--log <file>",
+        "go by what a log of outcomes says of the charts, where it is sure enough, and count in how unsure they are",
+      ),
     );
   addPersonOptions(addReadingOptions(choose), { isChosenFor: true })
     .optionsGroup("Output:")
@@ -86,11 +89,17 @@ async function runChoose(options: ChooseOptions, command: Command, context: Cont
   if (aboutLog.length > 0) await print(io.stderr, ["About the log", ...issueBullets(aboutLog), ""]);
   const charts = distinctCharts(learned === undefined ? loaded : correctCharts(loaded, learned));
   const person = asked.value;
-  const outcome = answerPerson(person, charts, { prior: options.prior, unit: options.showUnit });
+  const outcome = answerPerson(person, charts, {
+    prior: options.prior,
+    unit: options.showUnit,
+    ...(learned === undefined ? {} : { asSeenFrom: doubtAfterLog(charts, printed, learned) }),
+  });
   const issues = outcome.ok ? outcome.value.issues : outcome.issues;
   if (issues.some((issue) => issue.severity === "error")) finish(EXIT.issues);
   const byLog =
-    outcome.ok && learned !== undefined ? chooseByLog(outcome.value.person, printed, learned) : undefined;
+    outcome.ok && learned !== undefined
+      ? chooseByLog(outcome.value.person, printed, learned, outcome.value.packs)
+      : undefined;
   if (options.json === true) {
     if (!outcome.ok) return printJson(io.stdout, issueLine(idOf(person), outcome.issues));
     const choice = detailedChoice(outcome.value);
