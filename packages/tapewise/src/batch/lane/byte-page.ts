@@ -1,6 +1,6 @@
 /** Bytes that are written one after the other and taken away together. */
 export interface BytePage {
-  bytes: Uint8Array;
+  bytes: Uint8Array<ArrayBuffer>;
   length: number;
 }
 

@@ -2,11 +2,13 @@
 import type { FileHandle } from "node:fs/promises";
 import type { Writable } from "node:stream";
 
-/** Writes bytes, which it may keep, and resolves when they are taken: to whether anybody still reads. */
+/** Writes bytes, which may change once this resolves, when they are taken: to whether anybody still reads. */
 export type ByteWriter = (bytes: Uint8Array) => Promise<boolean>;
 
 /** Writes to a stream, waiting while its reader does not keep up. */
 export function writeToStream(to: Writable): ByteWriter {
+  // The streams of a process are done with what they have written; another one may hand it on as it is.
+  const isOfProcess = "fd" in to;
   return (bytes) =>
     new Promise((resolve) => {
       if (to.destroyed || to.writableEnded) return resolve(false);
@@ -17,7 +19,9 @@ export function writeToStream(to: Writable): ByteWriter {
       const onClose = (): void => settle(false);
       to.once("close", onClose);
       // What goes wrong is told by the stream itself.
-      to.write(bytes, (error) => settle(error === null || error === undefined ? !to.destroyed : false));
+      to.write(isOfProcess ? bytes : bytes.slice(), (error) =>
+        settle(error === null || error === undefined ? !to.destroyed : false),
+      );
     });
 }
 
