@@ -6,19 +6,21 @@ import { exportLists, withExports } from "./readme-exports.ts";
 import { currentIssuePage, docs, issuesFile, withFigures, withOutputs } from "./site-pages.ts";
 
 // Writes what READMEs and the site's pages repeat of the code: the lists of exports, the issue codes, the pictures and the
-// outputs of commands. The tests only compare. Whoever runs this looks at the difference before it is committed.
-writeFileSync(join(root, issuesFile), await currentIssuePage());
-const packages = readWorkspace().filter(
-  ({ folder }) => existsSync(join(root, folder, "README.md")) && folder !== "site",
-);
+// outputs of commands; of one file only, where a part of its path is given. The tests only compare. Whoever runs this looks
+// at the difference before it is committed.
+const [only = ""] = process.argv.slice(2);
+const isWanted = (file: string): boolean => file.includes(only) && existsSync(join(root, file));
+
+if (isWanted(issuesFile)) {
+  const issues = await currentIssuePage();
+  write(issuesFile, () => issues);
+}
+const packages = readWorkspace().filter(({ folder }) => isWanted(`${folder}/README.md`) && folder !== "site");
 for (const [folder, list] of exportLists(packages)) {
   write(`${folder}/README.md`, (readme) => withExports(readme, list));
 }
-
-const [only = ""] = process.argv.slice(2);
 for (const file of listPages()) {
-  if (!file.startsWith(docs) || !file.includes(only)) continue;
-  write(file, (page) => withOutputs(file, withFigures(page)));
+  if (file.startsWith(docs) && isWanted(file)) write(file, (page) => withOutputs(file, withFigures(page)));
 }
 
 function write(file: string, renew: (page: string) => string): void {

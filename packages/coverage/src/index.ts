@@ -21,6 +21,7 @@ export { describeSample, type FigureText, type FigureUnit, writeShare } from "./
 export { type GrowthFigure, type GrowthFigureOptions, growthFigure } from "./figure/growth-figure.ts";
 export { coverageIssues } from "./issues.ts";
 export { type OverlapEffect, type OverlapRequest, overlapEffect } from "./overlap-effect.ts";
+export { type PickStretch, pickStretches } from "./pick-stretches.ts";
 export type { Share } from "./share.ts";
 export { type SizeStock, type Stock, type StockRequest, type StockRule, stockFor } from "./stock-for.ts";
 export { type SizePart, type StockShares, stockShares } from "./stock-shares.ts";

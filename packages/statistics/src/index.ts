@@ -22,7 +22,7 @@ export { normalIntervalProbability } from "./normal-interval-probability.ts";
 export { normalPdf } from "./normal-pdf.ts";
 export { normalQuantile } from "./normal-quantile.ts";
 export { normalUpperTail } from "./normal-upper-tail.ts";
-export { type QuantileType, sampleQuantile } from "./sample-quantile.ts";
+export { plottingPositions, type QuantileType, sampleQuantile } from "./sample-quantile.ts";
 export { studentTCdf } from "./student-t-cdf.ts";
 export { studentTIntervalProbability } from "./student-t-interval-probability.ts";
 export { studentTPdf } from "./student-t-pdf.ts";

@@ -9,8 +9,8 @@ import { requireValues } from "./require-values.ts";
  */
 export type QuantileType = 1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9;
 
-/** The plotting positions (k − a) / (n + 1 − a − b) of the types 4 to 9. */
-const PLOTTING: readonly (readonly [a: number, b: number])[] = [
+/** What a and b are in the plotting positions (k − a) / (n + 1 − a − b) of the quantile types 4 to 9, in this order. */
+export const plottingPositions: readonly (readonly [a: number, b: number])[] = [
   [0, 1],
   [0.5, 0.5],
   [0, 0],
@@ -57,7 +57,7 @@ export function sampleQuantile(values: readonly number[], p: number, type: Quant
 
 /** The place among the sorted values, counted from 1, not yet rounded. */
 function positionOf(p: number, n: number, type: QuantileType): number {
-  const plotting = PLOTTING[type - 4];
+  const plotting = plottingPositions[type - 4];
   if (plotting === undefined) return type === 3 ? n * p - 0.5 : n * p;
   const [a, b] = plotting;
   return a + p * (n + 1 - a - b);

@@ -1,5 +1,5 @@
 import { type ChartDimension, type SizeChart, speakDimension } from "@tapewise/charts";
-import { choiceErrors } from "@tapewise/coverage";
+import { choiceErrors, pickStretches } from "@tapewise/coverage";
 import { createIssue, InvalidArgumentError, type Issue, type Outcome, success } from "@tapewise/outcome";
 import type { JointModel } from "@tapewise/population";
 import { afterwardsIssues } from "../issues.ts";
@@ -7,7 +7,7 @@ import { drawReturns } from "./draw-returns.ts";
 import { boxesOf, chartedAs } from "./fitting.ts";
 import { pickByRule } from "./pick-by-rule.ts";
 import type { ExpectedReturns, ReturnShares, ReturnsRequest } from "./returns.ts";
-import { normalNodes, stretchesOf, sumReturns } from "./sum-returns.ts";
+import { normalNodes, sumReturns } from "./sum-returns.ts";
 
 /** How many people are drawn where nothing else is asked for. */
 const PEOPLE = 4000;
@@ -98,7 +98,7 @@ export function expectedReturns(
     const ends = boxes
       .flatMap(([range]) => (range === undefined ? [] : [range.from, range.to]))
       .filter(Number.isFinite);
-    const stretches = stretchesOf(
+    const stretches = pickStretches(
       (at) => pickAt([at]),
       Math.min(...ends) - 8 * uncertaintyMm,
       Math.max(...ends) + 8 * uncertaintyMm,

@@ -1,45 +1,9 @@
+import type { PickStretch } from "@tapewise/coverage";
 import type { Interval } from "@tapewise/intervals";
 import type { Distribution } from "@tapewise/population";
 import { normalIntervalProbability, normalPdf } from "@tapewise/statistics";
 import { type Boxes, fitsOf } from "./fitting.ts";
 import type { ReturnShares } from "./returns.ts";
-
-/** Estimates between which the same size is picked. */
-export interface PickStretch {
-  readonly from: number;
-  readonly to: number;
-  readonly pick: number;
-}
-
-const CLOSE_MM = 1e-6;
-
-/** Where along the estimates which size is picked: tried at steps, and between two that differ found by halving. */
-export function stretchesOf(
-  pickAt: (mm: number) => number,
-  fromMm: number,
-  toMm: number,
-  stepMm: number,
-): readonly PickStretch[] {
-  const stretches: PickStretch[] = [];
-  let begin = Number.NEGATIVE_INFINITY;
-  let [at, pick] = [fromMm, pickAt(fromMm)];
-  while (at < toMm) {
-    const next = Math.min(toMm, at + stepMm);
-    const other = pickAt(next);
-    if (other !== pick) {
-      let [low, high] = [at, next];
-      while (high - low > CLOSE_MM) {
-        const middle = (low + high) / 2;
-        if (pickAt(middle) === pick) low = middle;
-        else high = middle;
-      }
-      stretches.push({ from: begin, to: high, pick });
-      [begin, pick] = [high, other];
-    }
-    at = next;
-  }
-  return [...stretches, { from: begin, to: Number.POSITIVE_INFINITY, pick }];
-}
 
 /** What one dimension comes to. */
 export interface Along {

@@ -1,16 +1,6 @@
 import { InvalidArgumentError } from "@tapewise/outcome";
-import { type QuantileType, sampleQuantile } from "@tapewise/statistics";
+import { plottingPositions, type QuantileType, sampleQuantile } from "@tapewise/statistics";
 import { requireProbability, requireSample, requireWeights } from "../require-argument.ts";
-
-/** The plotting positions (k − a) / (n + 1 − a − b) of the types 4 to 9. */
-const PLOTTING: readonly (readonly [a: number, b: number])[] = [
-  [0, 1],
-  [0.5, 0.5],
-  [0, 0],
-  [1, 1],
-  [1 / 3, 1 / 3],
-  [3 / 8, 3 / 8],
-];
 
 /**
  * The value below which a share `p` of a sample lies, by one of the nine definitions of Hyndman & Fan (1996), with
@@ -83,7 +73,7 @@ function atStep(people: readonly Weighted[], p: number, type: 1 | 2 | number): n
 function betweenSteps(people: readonly Weighted[], p: number, type: number): number {
   const total = totalOf(people);
   const effective = total ** 2 / people.reduce((sum, { weight }) => sum + weight ** 2, 0);
-  const [a, b] = PLOTTING[type - 4] ?? [1, 1];
+  const [a, b] = plottingPositions[type - 4] ?? [1, 1];
   const rank = Math.min(Math.max(a + p * (effective + 1 - a - b), 1), effective);
   const from = (rank - 1) / effective;
   const to = rank / effective;
