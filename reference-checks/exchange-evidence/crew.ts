@@ -62,10 +62,18 @@ function readTorso(trueMm: number, random: Random) {
   });
 }
 
+const policy = { ...defaultPolicy, mostFurtherReadings: 0 };
+/** Most makers are given by the printed chart for long. */
+const known = new WeakMap<SizeChart, Map<Member, string>>();
+
 /** The size that the library gives. */
-export function pickFor({ person }: Member, chart: SizeChart): string {
-  const policy = { ...defaultPolicy, mostFurtherReadings: 0 };
-  const outcome = recommend(person, chart, { unit: "cm", policy });
+export function pickFor(member: Member, chart: SizeChart): string {
+  const picks = known.get(chart) ?? new Map<Member, string>();
+  known.set(chart, picks);
+  const before = picks.get(member);
+  if (before !== undefined) return before;
+  const outcome = recommend(member.person, chart, { unit: "cm", policy });
   if (!outcome.ok) throw new Error(outcome.issues[0].message);
+  picks.set(member, outcome.value.pick);
   return outcome.value.pick;
 }

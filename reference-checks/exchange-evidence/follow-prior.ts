@@ -24,14 +24,17 @@ const PRODUCTS = 3;
 /** A maker drawn from the model with three products, each with as many outcomes, and a fourth without any. */
 export function followPrior(crew: readonly Member[], outcomes: number, random: Random): Held {
   const scale = evidenceDefaults.backLength;
+  const { reachMm, logReach } = scale;
   const maker = {
-    offsetMm: scale.makerOffsetSdMm * random.normal(),
-    logWidth: scale.makerLogWidthSd * random.normal(),
+    offsetMm: drawWithin(reachMm, () => scale.makerOffsetSdMm * random.normal()),
+    logWidth: drawWithin(logReach, () => scale.makerLogWidthSd * random.normal()),
   };
   const evidence = createEvidence();
   const truths = Array.from({ length: PRODUCTS + 1 }, () => ({
-    offsetMm: maker.offsetMm + scale.productOffsetSdMm * random.normal(),
-    widthFactor: Math.exp(maker.logWidth + scale.productLogWidthSd * random.normal()),
+    offsetMm: drawWithin(reachMm, () => maker.offsetMm + scale.productOffsetSdMm * random.normal()),
+    widthFactor: Math.exp(
+      drawWithin(logReach, () => maker.logWidth + scale.productLogWidthSd * random.normal()),
+    ),
   }));
   for (const [place, truth] of truths.slice(0, PRODUCTS).entries()) {
     const [chart, actual] = [named(`Accordion ${place}`), trueChart(truth)];
@@ -55,6 +58,14 @@ export function followPrior(crew: readonly Member[], outcomes: number, random: R
     productWidth: holds(first.widthFactor, truths[0]?.widthFactor),
     freshOffset: holds(fresh.offsetMm, truths[PRODUCTS]?.offsetMm),
   };
+}
+
+/** Draws until something lies where the model looks for it. */
+function drawWithin(reach: number, draw: () => number): number {
+  for (;;) {
+    const value = draw();
+    if (Math.abs(value) <= reach) return value;
+  }
 }
 
 /** Whether the middle 90 % hold a value. */

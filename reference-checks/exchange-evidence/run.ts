@@ -8,7 +8,7 @@ import { runStudy } from "./study.ts";
 
 const { values } = parseArgs({
   options: {
-    makers: { type: "string", default: "60" },
+    makers: { type: "string", default: "100" },
     honest: { type: "string", default: "400" },
     drawn: { type: "string", default: "400" },
     seed: { type: "string", default: "1" },
