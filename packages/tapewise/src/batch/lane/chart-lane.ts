@@ -57,11 +57,13 @@ export function createChartLane(chart: SizeChart, known: Known): ChartLane | und
   const plan = outcome.value;
   const row = createRow(plan, LOOKS);
   const places = plan.beliefs.map((id) => dimensionIds.indexOf(id));
+  const binding = places.reduce((bits, place) => bits | (1 << place), 0);
   const pieces = piecesOf(plan);
   const foresee = createForesight();
   return {
     answer: (person, estimates, beliefs, page) => {
       row.hasBuild = person.hasBuild;
+      row.isOpen = (beliefs.unlikely & binding) !== 0;
       for (let k = 0; k < places.length; k += 1) {
         const place = places[k] as number;
         row.means[k] = beliefs.mean[place] as number;

@@ -2,13 +2,17 @@ import type { SizeChart } from "@tapewise/charts";
 import { defaultPolicy } from "@tapewise/fit";
 import { type DimensionId, dimensionIds, plausibleLimits } from "@tapewise/landmarks";
 import type { Prior } from "@tapewise/measurement";
+import type { Issue } from "@tapewise/outcome";
 import { womenReference } from "@tapewise/population";
 import type { PriorChoice } from "../../person/choose-prior.ts";
 import { sizesByStature } from "../../person/sizes-by-stature.ts";
+import { summariseIssue } from "../summarise-issue.ts";
 import { aloneNotes } from "./alone-notes.ts";
 import { type BytePage, makeRoom, put, putFigure, putPart } from "./byte-page.ts";
 import { type ChartLane, createChartLane } from "./chart-lane.ts";
+import { cleanJson } from "./clean-json.ts";
 import { estimateInFull } from "./full-estimate.ts";
+import { statureIssues, unlikelyIssues } from "./prior-notes.ts";
 import { createQuickEstimates, createQuickEstimator } from "./quick-estimate.ts";
 import { createPriors, createQuickBeliefs, createQuickUpdate } from "./quick-prior.ts";
 import { scanPerson } from "./scan-person.ts";
@@ -22,6 +26,7 @@ export type Lane = (bytes: Uint8Array, from: number, to: number, page: BytePage)
 
 /** So many ways of knowing something of people are kept ready; more of them are rare. */
 const MOST_LANES = 200;
+const NOTHING: readonly Issue[] = [];
 const bytesOf = (text: string): Uint8Array => new TextEncoder().encode(text);
 
 /**
@@ -49,6 +54,8 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
   const notes: (Uint8Array | undefined)[] = dimensionIds.map(() => undefined);
   /** A bit for each dimension that there is something to say of. */
   let noted = 0;
+  /** What there is to say beside the prior, after all else. */
+  let byPrior: readonly Issue[] = NOTHING;
 
   const lanesFor = (hasPrior: boolean): readonly ChartLane[] | undefined => {
     const key = (person.read * 2 + (hasPrior ? 1 : 0)) * 3 + person.cut;
@@ -61,24 +68,29 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
   };
 
   const form = (known: Prior | undefined): boolean => {
+    beliefs.unlikely = 0;
     for (let left = person.read; left !== 0; left &= left - 1) {
       const place = lowestBit(left);
       beliefs.mean[place] = estimates.mean[place] as number;
       beliefs.sd[place] = estimates.uncertainty[place] as number;
       beliefs.degrees[place] = estimates.degrees[place] as number;
     }
-    return known === undefined || update(person, known, estimates, beliefs);
+    if (known === undefined) return true;
+    if (!update(person, known, estimates, beliefs)) return false;
+    if (beliefs.unlikely !== 0) byPrior = unlikelyIssues(person, known, estimates, beliefs.unlikely);
+    return true;
   };
 
   const answer = (page: BytePage): boolean => {
     if ((person.read & otherWay) !== 0) return false;
     let known: Prior | undefined;
+    byPrior = NOTHING;
     if (person.statureMm > 0) {
       if (isStatureCharted) return false;
       if (!(person.statureMm >= statures.from && person.statureMm <= statures.to)) return false;
       if (person.cut > 0 && prior !== "none") {
         known = priorOf(person.cut, person.statureMm);
-        if (known === undefined) return false;
+        if (known === undefined) byPrior = statureIssues(person);
       }
     }
     noted = 0;
@@ -119,7 +131,7 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
       if (k > 0) put(page, pieces.comma);
       if (!(ready[k] as ChartLane).answer(one, estimates, beliefs, page)) return false;
     }
-    if (noted === 0) put(page, pieces.end);
+    if (noted === 0 && byPrior.length === 0) put(page, pieces.end);
     else putNotes(one, page);
     return true;
   };
@@ -139,6 +151,12 @@ export function createLane(charts: readonly SizeChart[], prior: PriorChoice): La
         putPart(page, one.bytes, one.textFrom[at] as number, one.textTo[at] as number);
         put(page, after);
       }
+    }
+    if (byPrior.length > 0) {
+      if (noted !== 0) put(page, pieces.comma);
+      const note = bytesOf(byPrior.map((issue) => cleanJson(summariseIssue(issue))).join(","));
+      makeRoom(page, note.length + 2000);
+      put(page, note);
     }
     put(page, pieces.end);
   };

@@ -11,12 +11,14 @@ export interface QuickBeliefs {
   readonly mean: Float64Array;
   readonly sd: Float64Array;
   readonly degrees: Float64Array;
+  /** A bit for each dimension whose estimate lies farther off than the prior lets pass. */
+  unlikely: number;
 }
 
 /** Beliefs to be filled in. */
 export function createQuickBeliefs(): QuickBeliefs {
   const column = () => new Float64Array(dimensionIds.length);
-  return { mean: column(), sd: column(), degrees: column() };
+  return { mean: column(), sd: column(), degrees: column(), unlikely: 0 };
 }
 
 /** So many statures are kept ready; people state theirs in whole centimetres or inches. */
@@ -38,13 +40,12 @@ export function createPriors(): (cut: number, statureMm: number) => Prior | unde
   };
 }
 
-/** Beyond so many standard deviations a reading is questioned: two-sided, with a little room for the last digits. */
-function questionScore(questionProbability: number): number {
-  return -normalQuantile(questionProbability / 2) * (1 - 1e-9);
-}
+/** So near to the score at which an estimate is questioned the last digits would decide. */
+const ROOM = 1e-9;
 
 /**
- * Makes the update of a prior by estimates, as `formBeliefs` does it. Whether no estimate is one to be questioned.
+ * Makes the update of a prior by estimates, as `formBeliefs` does it. Whether it is sure which estimates are to be
+ * questioned.
  *
  * @param dimensions - those that the prior speaks of
  */
@@ -56,10 +57,13 @@ export function createQuickUpdate(
   // Readings update in the order of the list of dimensions.
   const order = places.map((_, i) => i).sort((a, b) => (places[a] ?? 0) - (places[b] ?? 0));
   const size = dimensions.length;
-  const far = questionScore(questionProbability);
+  // Two-sided, in standard deviations.
+  const far = -normalQuantile(questionProbability / 2);
+  const [passes, asks] = [(far * (1 - ROOM)) ** 2, (far * (1 + ROOM)) ** 2];
   const covariance = new Float64Array(size * size);
   const column = new Float64Array(size);
   return (person, prior, estimates, into) => {
+    into.unlikely = 0;
     for (let i = 0; i < size; i += 1) {
       const place = places[i] as number;
       const mean = prior.meanMm[i] as number;
@@ -69,7 +73,9 @@ export function createQuickUpdate(
       if ((person.read & (1 << place)) === 0) continue;
       const difference = Math.abs((estimates.mean[place] as number) - mean);
       const variance = (row[i] as number) + (estimates.uncertainty[place] as number) ** 2;
-      if (difference * difference >= far * far * variance) return false;
+      if (difference * difference < passes * variance) continue;
+      if (!(difference * difference > asks * variance)) return false;
+      into.unlikely |= 1 << place;
     }
     for (let k = 0; k < size; k += 1) {
       const i = order[k] as number;

@@ -70,7 +70,9 @@ function scanField(person: ScannedPerson, field: number): boolean {
       person.cut = 1 + scanWord(person, CUTS);
       return person.cut > 0;
     case STATURE:
+      person.statureFrom = person.at + 1;
       if (!scanLength(person)) return false;
+      person.statureTo = person.at - 1;
       person.statureMm = person.lengthMm;
       return true;
     case BY:

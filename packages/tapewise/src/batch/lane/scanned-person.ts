@@ -16,6 +16,9 @@ export interface ScannedPerson {
   cut: number;
   /** 0 where it is not stated. */
   statureMm: number;
+  /** Where its text stands, without quotation marks. */
+  statureFrom: number;
+  statureTo: number;
   /** 0 self, 1 helper. */
   by: number;
   /** 0 tape, 1 cord and ruler. */
@@ -50,6 +53,8 @@ export function createScannedPerson(): ScannedPerson {
     idTo: -1,
     cut: 0,
     statureMm: 0,
+    statureFrom: 0,
+    statureTo: 0,
     by: 0,
     tool: 0,
     afresh: 0,

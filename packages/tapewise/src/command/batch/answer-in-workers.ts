@@ -2,6 +2,7 @@
 import { Worker } from "node:worker_threads";
 import type { LineBlock } from "../../batch/lane/line-blocks.ts";
 import type { Answerers } from "./answerers.ts";
+import { giveMemoryBack } from "./give-memory-back.ts";
 import type { WorkerAnswer, WorkerOrder, WorkerTask } from "./worker-task.ts";
 
 /** Blocks under way for each worker: one that is answered, one that waits, and one that is written. */
@@ -29,6 +30,7 @@ export function answerInWorkers(count: number, task: WorkerTask): Answerers {
   // started with, such as a script in place of a file, is not for a worker.
   const execArgv = isSource ? ["--conditions=@tapewise/source"] : [];
   const carriers: Carrier[] = [];
+  giveMemoryBack();
   const workers = Array.from({ length: count }, () => openWorker(entry, task, execArgv));
   return {
     most: count * AHEAD,
