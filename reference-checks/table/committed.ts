@@ -2,11 +2,14 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Agreement } from "./agreement.ts";
 
-/** The committed figures that the table is written from. */
-export const agreementsFile: string = join(import.meta.dirname, "agreements.json");
+/** The committed figures that the table is written from: a row a line. */
+export const agreementsFile: string = join(import.meta.dirname, "agreements.jsonl");
 
 export function readAgreements(): readonly Agreement[] {
-  return JSON.parse(readFileSync(agreementsFile, "utf8")) as readonly Agreement[];
+  return readFileSync(agreementsFile, "utf8")
+    .split("\n")
+    .filter((line) => line !== "")
+    .map((line): Agreement => JSON.parse(line));
 }
 
 /** Another engine's `Math` may cost a fraction of a digit. */
