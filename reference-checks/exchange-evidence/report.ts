@@ -135,7 +135,7 @@ export function reportStudy(study: Study): string {
       (of) => `| ${of} | ${checkpoints.map((at) => shareLeft(truths, at, of).toFixed(2)).join(" | ")} |`,
     ),
     "",
-    `Of the width, 10 outcomes tell next to nothing: its interval is then nearly the one before any outcome, ${widthsBefore()}, and the true widths that were tried lie in that. Its share is therefore above 90 % for them and would be below for widths further off; no choice of a prior changes that. Of the offset 10 outcomes tell more than half.`,
+    `Of the width, 10 outcomes tell next to nothing: its interval is then nearly the one before any outcome, ${widthsBefore()}, and its share says where in that a true width lies (1 in the middle, 0.8 and 1.2 towards the ends) and not how good the interval is. No choice of a prior changes that; over makers that are drawn from the model, below, it is right. Of the offset 10 outcomes tell most of what there is.`,
     "",
     "## Coverage where makers and products are drawn from the model, in per cent",
     "",
