@@ -116,6 +116,7 @@ const ALONE: Readonly<Record<string, Readonly<Record<string, readonly string[]>>
   units: { millimetres: ["outcome"], formatLength: ["outcome"], safeParseLength: ["outcome"] },
   intervals: { relation: [], contains: ["outcome"] },
   statistics: { normalQuantile: ["outcome"], studentTCdf: ["outcome"], mergeMoments: ["outcome"] },
+  figures: { element: [], drawSheet: [] },
   tables: { readTable: ["outcome"], readDelimitedText: ["outcome"], detectSeparator: [] },
   landmarks: { plausibleLimits: ["outcome"], dimension: ["outcome"], safeParseDimension: ["outcome"] },
   measurement: { poolSpread: ["outcome"], combineUncertainties: ["outcome"], readingsFor: ["outcome"] },

@@ -1,6 +1,7 @@
 export * as afterwards from "@tapewise/afterwards";
 export * as charts from "@tapewise/charts";
 export * as coverage from "@tapewise/coverage";
+export * as figures from "@tapewise/figures";
 export * as fit from "@tapewise/fit";
 export * as intervals from "@tapewise/intervals";
 export * as landmarks from "@tapewise/landmarks";

@@ -1,9 +1,9 @@
+import { element, label, path } from "@tapewise/figures";
 import { complement, type Interval, union } from "@tapewise/intervals";
 import { dimensionName } from "@tapewise/landmarks";
 import type { ChartFigure, FigureRow } from "./chart-figure.ts";
 import { millimetresIn, writeLength, writeShare } from "./figure-text.ts";
-import { drawAxis, drawSheet, SHEET } from "./sheet.ts";
-import { element, label, path } from "./svg.ts";
+import { drawAxis, drawPlot, SHEET } from "./sheet.ts";
 
 const CURVE_TOP = 76;
 const CURVE_FOOT = 236;
@@ -69,7 +69,7 @@ export function drawChartFigure(figure: ChartFigure, id = "chart-over-people"): 
     top += height;
   }
   const summary = `At least one size fits ${writeShare(figure.served)}; none fits ${writeShare(1 - figure.served)}. Hatched: beside every range.`;
-  return drawSheet(text, id, foot + 66, [
+  return drawPlot(text, id, foot + 66, [
     label(20, 50, summary),
     element(
       "defs",

@@ -1,8 +1,8 @@
+import { element, label } from "@tapewise/figures";
 import { dimensionName } from "@tapewise/landmarks";
 import { writeLength, writeShare } from "./figure-text.ts";
 import type { GrowthFigure } from "./growth-figure.ts";
-import { drawAxis, drawSheet, SHEET } from "./sheet.ts";
-import { element, label } from "./svg.ts";
+import { drawAxis, drawPlot, SHEET } from "./sheet.ts";
 
 const TOP = 66;
 const FOOT = 276;
@@ -33,7 +33,7 @@ export function drawGrowthFigure(figure: GrowthFigure, id = "growth-by-count"): 
   const heights = points.map(({ value }) => ((FOOT - TOP - 20) * value) / most);
   // With many bars there is no room for a word over each.
   const every = Math.ceil(points.length / 11);
-  return drawSheet(text, id, FOOT + 66, [
+  return drawPlot(text, id, FOOT + 66, [
     ...points.flatMap(({ value }, k) => {
       const height = heights[k] ?? 0;
       const written = isServed ? writeShare(value) : `${writeLength(value, text.unit)} ${text.unit}`;

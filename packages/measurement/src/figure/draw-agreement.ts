@@ -1,8 +1,8 @@
+import { element, label, line } from "@tapewise/figures";
 import { writeSmall } from "../telling/write-figures.ts";
 import { PAGE, picture } from "./picture.ts";
 import { plotScale } from "./plot-scale.ts";
 import type { AgreementFigure } from "./study-figure.ts";
-import { element, label, line } from "./svg.ts";
 
 const TOP = 50;
 const FOOT = 330;

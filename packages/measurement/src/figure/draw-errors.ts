@@ -1,7 +1,7 @@
+import { element, label, line } from "@tapewise/figures";
 import { wholePercent, writeSmall } from "../telling/write-figures.ts";
 import { PAGE, picture } from "./picture.ts";
 import type { ErrorFigure } from "./study-figure.ts";
-import { element, label, line } from "./svg.ts";
 
 const TOP = 56;
 const ROW = 40;

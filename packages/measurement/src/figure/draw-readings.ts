@@ -1,7 +1,7 @@
-import { cut, PAGE, picture } from "./picture.ts";
+import { element, label, line, shorten } from "@tapewise/figures";
+import { PAGE, picture } from "./picture.ts";
 import { plotScale } from "./plot-scale.ts";
 import type { ReadingsFigure } from "./study-figure.ts";
-import { element, label, line } from "./svg.ts";
 
 const ROOMY = 16;
 const TIGHT = 5;
@@ -24,7 +24,7 @@ export function drawReadings({ text, measurers, rows }: ReadingsFigure, id: stri
     ...(measurers.length > 1
       ? measurers.flatMap((name, k) => {
           const [x, y] = [30 + (k % 5) * 135, 52 + Math.floor(k / 5) * 24];
-          return [mark(x, y, k), label(x + 12, y + 4, cut(name, 16))];
+          return [mark(x, y, k), label(x + 12, y + 4, shorten(name, 16))];
         })
       : []),
     ...scale.marks.map(({ mm }) => line(scale.at(mm), top, scale.at(mm), foot, { "stroke-opacity": 0.2 })),
@@ -32,7 +32,7 @@ export function drawReadings({ text, measurers, rows }: ReadingsFigure, id: stri
       const y = top + (k + 0.5) * row;
       return [
         ...(row === ROOMY
-          ? [label(PAGE.left - 10, y + 4, cut(subject, 13), { "text-anchor": "end", "font-size": 12 })]
+          ? [label(PAGE.left - 10, y + 4, shorten(subject, 13), { "text-anchor": "end", "font-size": 12 })]
           : []),
         ...readings.map(({ measurer, mm }) => mark(scale.at(mm), y, measurer)),
       ];

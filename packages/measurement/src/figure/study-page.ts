@@ -1,3 +1,4 @@
+import { element, words } from "@tapewise/figures";
 import { dimensionName } from "@tapewise/landmarks";
 import { formatIssue, type Issue } from "@tapewise/outcome";
 import type { StudyReport } from "../reliability/study-report.ts";
@@ -9,7 +10,6 @@ import { counted } from "../telling/write-figures.ts";
 import { drawStudyFigure } from "./draw-study-figure.ts";
 import { PAGE_STYLE } from "./page-style.ts";
 import { studyFigures } from "./study-figures.ts";
-import { element, words } from "./svg.ts";
 
 /** What a page is made of. */
 export interface StudyPage {
