@@ -114,6 +114,8 @@ export default defineConfig({
               tsconfig: "./typedoc.tsconfig.json",
               sidebar: { label: "Functions and types", collapsed: true },
               typeDoc: {
+                // A page for each package: of the name that is usual, the plugin takes away what others link to.
+                entryFileName: "index",
                 disableSources: true,
                 excludeExternals: true,
                 treatWarningsAsErrors: true,

@@ -15,7 +15,7 @@ const LEAST: Readonly<Record<string, number>> = {
   seo: 100,
 };
 
-buildForTests();
+await buildForTests();
 const served = await serveSite("/tapewise/");
 const port = await freePort();
 const browser = await chromium.launch({

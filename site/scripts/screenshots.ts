@@ -17,7 +17,7 @@ const folder = join(site, "screenshots");
 const kept = join(site, "docs");
 mkdirSync(folder, { recursive: true });
 if (isForReadme) mkdirSync(kept, { recursive: true });
-buildForTests();
+await buildForTests();
 const served = await serveSite("/tapewise/");
 const browser = await startChromium();
 for (const path of listWorkingPages().filter((page) => only.length === 0 || only.includes(page))) {

@@ -4,5 +4,5 @@ import { buildForTests, run } from "./run.ts";
 
 // First of all, because a build takes a while.
 console.log(`Chromium: ${chromiumPath()}`);
-buildForTests();
+await buildForTests();
 run("vitest", ["run", "--config", "tests/vitest.config.ts", ...process.argv.slice(2)]);
