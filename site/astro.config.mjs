@@ -98,7 +98,11 @@ export default defineConfig({
       favicon: "/favicon.svg",
       disable404Route: true,
       customCss: ["./src/styles/tokens.css", "./src/styles/starlight.css"],
-      components: { Search: "./src/starlight/search.astro", SiteTitle: "./src/starlight/site-title.astro" },
+      components: {
+        MarkdownContent: "./src/starlight/markdown-content.astro",
+        Search: "./src/starlight/search.astro",
+        SiteTitle: "./src/starlight/site-title.astro",
+      },
       sidebar: [
         { label: "Tutorials", items: [{ autogenerate: { directory: "tutorials" } }] },
         { label: "How to", items: [{ autogenerate: { directory: "how-to" } }] },

@@ -1,13 +1,23 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { exampleIds } from "../../site/scripts/examples.ts";
 import { drawFigures } from "../../site/scripts/figures.ts";
 import { leadingNumber, tableUnder } from "../../site/scripts/results.ts";
 import { readWorkspace, root } from "../architecture/workspace.ts";
 import { runShown } from "./console.ts";
 import { listPages } from "./examples.ts";
 import { issuePage, listExamples, loadIssues } from "./site-issues.ts";
-import { currentIssuePage, docs, figuresOn, issuesFile, resultsFile, withFigures } from "./site-pages.ts";
+import {
+  currentIssuePage,
+  docs,
+  examplesOn,
+  figuresOn,
+  issuesFile,
+  resultsFile,
+  withExamples,
+  withFigures,
+} from "./site-pages.ts";
 
 const WRITE = "run `npm run docs:write` and look at the difference";
 const FOLDERS = ["tutorials", "how-to", "explanation", "reference"];
@@ -52,6 +62,11 @@ describe("what pages repeat of the code is as the code has it", () => {
         .sort(),
     );
     for (const { file, text } of drawn) expect(text, `${file}: ${WRITE}`).toBe(withFigures(text));
+  });
+
+  test("the functions that a reader can try: each on one page, and no other than the one that runs", () => {
+    expect(pages.flatMap(({ text }) => examplesOn(text)).sort()).toEqual([...exampleIds].sort());
+    for (const { file, text } of pages) expect(withExamples(text) === text, `${file}: ${WRITE}`).toBe(true);
   });
 
   test("the page of the command shows the help of every verb", () => {
@@ -177,6 +192,21 @@ describe("the checks are not blind", () => {
       expect(markup).toMatch(/<title id="[^"]+">[^<]{10,}<\/title>\n<desc id="[^"]+">[^<]{40,}<\/desc>/);
       expect(markup).not.toMatch(/NaN|undefined|\n\n|<script|https?:\/\/(?!www\.w3\.org\/2000\/svg)/);
     }
+  });
+
+  test("an example that says anything else than its file is written anew", () => {
+    const page = "a\n\n<!-- try: read-length -->\n\n```ts\nold();\n```\n\n<!-- end of try -->\n\nb\n";
+    const written = withExamples(page);
+    expect(written).toContain("export function readLength(text: string) {");
+    // By hand: 18 3/8 in = 18.375 × 25.4 mm = 466.725 mm.
+    expect(written).toContain('readLength("18 3/8 in");\n// => { "ok": true, "value": { "mm": 466.725,');
+    expect(written).not.toContain("old();");
+    expect(written.startsWith("a\n\n<!-- try: read-length -->\n\n```ts\n")).toBe(true);
+    expect(written.endsWith("\n```\n\n<!-- end of try -->\n\nb\n")).toBe(true);
+    expect(withExamples(written)).toBe(written);
+    expect(() => withExamples("<!-- try: unknown -->\n<!-- end of try -->")).toThrow(
+      "no example called unknown",
+    );
   });
 
   test("what stands between two figures stays", () => {

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
+import { exampleIds, writeExample } from "../../site/scripts/examples.ts";
 import { drawFigures } from "../../site/scripts/figures.ts";
 import { root } from "../architecture/workspace.ts";
 import { announcedStatus, runShown, splitConsole } from "./console.ts";
@@ -12,6 +13,9 @@ export const resultsFile = "reference-checks/choice-quality/RESULTS.md";
 
 /** What a page holds between the marks of a figure: `<!-- figure: name -->` and `<!-- end of figure -->`. */
 const FIGURE = /(<!-- figure: ([\w-]+) -->\n)((?:(?!<!--).*\n)*)(<!-- end of figure -->)/g;
+
+/** What a page holds between the marks of an example that its reader can try: `<!-- try: name -->` and `<!-- end of try -->`. */
+const EXAMPLE = /(<!-- try: ([\w-]+) -->\n)([\s\S]*?)(<!-- end of try -->)/g;
 
 /** The page of issue codes as the catalogues have it now. */
 export async function currentIssuePage(): Promise<string> {
@@ -31,6 +35,20 @@ export function withFigures(page: string): string {
 /** The names of the figures on a page. */
 export function figuresOn(page: string): readonly string[] {
   return [...page.matchAll(FIGURE)].map((match) => match[2] ?? "");
+}
+
+/** A page with the functions that its reader can try as their files have them. */
+export function withExamples(page: string): string {
+  return page.replace(EXAMPLE, (_all, begin: string, name: string, _old: string, end: string) => {
+    const id = exampleIds.find((each) => each === name);
+    if (id === undefined) throw new Error(`there is no example called ${name}`);
+    return `${begin}\n${writeExample(id)}\n\n${end}`;
+  });
+}
+
+/** The names of the examples on a page that its reader can try. */
+export function examplesOn(page: string): readonly string[] {
+  return [...page.matchAll(EXAMPLE)].map((match) => match[2] ?? "");
 }
 
 /** A page whose console blocks show what their commands print now. */
