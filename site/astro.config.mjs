@@ -2,6 +2,7 @@ import preact from "@astrojs/preact";
 import starlight from "@astrojs/starlight";
 import { defineConfig } from "astro/config";
 import starlightTypeDoc, { typeDocSidebarGroup } from "starlight-typedoc";
+import { searchOnUse } from "./scripts/search-on-use.ts";
 
 /** The path that the site is served under: a folder of a host, or its root. */
 const base = process.env.SITE_BASE ?? "/";
@@ -131,7 +132,7 @@ export default defineConfig({
     }),
   ],
   vite: {
-    plugins: [plainImports],
+    plugins: [plainImports, searchOnUse()],
     resolve: { conditions: [...conditions, "module", "browser", "development|production"] },
     ssr: {
       noExternal: [/^@tapewise\//, "tapewise"],

@@ -5,7 +5,7 @@ import { type ExampleId, examples, startOf } from "../src/try-it/examples.ts";
 import { site } from "./run.ts";
 
 /** The names of all functions that a page can show and let its reader try. */
-export const exampleIds = Object.keys(examples) as readonly ExampleId[];
+export const exampleIds: readonly ExampleId[] = Object.keys(examples) as ExampleId[];
 
 /**
  * What a page shows of a function: the whole text of its file, which is the one that runs in the reader's
