@@ -63,6 +63,11 @@ const catalogue = {
     message: "the person looks like {kind}",
     expected: "a pseudonym that means nothing to others; names and addresses are not needed",
   },
+  "outcome-estimate-implausible": {
+    severity: "warning",
+    message: "{received} mm is no {dimension} that people have",
+    expected: "millimetres, from {fromMm} to {toMm}",
+  },
   "outcome-id-repeated": {
     severity: "warning",
     message: "a row with the id {received} came before; this one was not counted again",

@@ -174,6 +174,11 @@ const catalogue = {
     message: "{chart} has no size {received}{hint}",
     expected: "one of {sizes}",
   },
+  "shelf-without-packs": {
+    severity: "error",
+    message: "there is no pack on the shelf",
+    expected: "a line with chart, size and count for each size that there is",
+  },
   "shelf-pack-repeated": {
     severity: "error",
     message: "{received} stands on the shelf twice, and the second line was not used",

@@ -6,8 +6,9 @@ test("rows are counted once by their id, and rows without one each", async () =>
   const store = memoryOutcomeStore();
   for (const id of ["a", "b", "a"]) await store.append(rowOf({ id }));
   for (let k = 0; k < 2; k += 1) await store.append(rowOf());
-  const { rows, issues } = await readOutcomes(store);
+  const { rows, lines, issues } = await readOutcomes(store);
   expect(rows.map(({ id }) => id)).toEqual(["a", "b", undefined, undefined]);
+  expect(lines).toEqual([1, 2, 4, 5]);
   expect(issues.map(({ code, place }) => [code, place?.line])).toEqual([["outcome-id-repeated", 3]]);
 });
 

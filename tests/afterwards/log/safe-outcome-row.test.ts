@@ -48,12 +48,12 @@ describe("a row", () => {
       "outcome-field-invalid@estimates.torso-length.mm",
     ],
     [
-      rowOf({ estimates: { "torso-length": { mm: 1, uncertaintyMm: -1 } } }),
+      rowOf({ estimates: { "torso-length": { mm: 430, uncertaintyMm: -1 } } }),
       "outcome-field-invalid@estimates.torso-length.uncertaintyMm",
     ],
     [
       rowOf({
-        estimates: { "hip-girth": { mm: 1, uncertaintyMm: 1, degreesOfFreedom: Number.POSITIVE_INFINITY } },
+        estimates: { "hip-girth": { mm: 1000, uncertaintyMm: 1, degreesOfFreedom: Number.POSITIVE_INFINITY } },
       }),
       "outcome-field-invalid@estimates.hip-girth.degreesOfFreedom",
     ],
@@ -141,4 +141,18 @@ describe("a person", () => {
       expect(codes(rowOf({ person }))).toEqual([]);
     },
   );
+});
+
+test("a length that nobody has is kept and questioned: it was written in another unit, as a rule", () => {
+  const of = (mm: number) =>
+    safeOutcomeRow(rowOf({ estimates: { "torso-length": { mm, uncertaintyMm: 8 } } }));
+  // 43.6 cm as if it were millimetres, and a figure that is none.
+  for (const mm of [43.6, 4360, 1e300]) {
+    const outcome = of(mm);
+    expect(outcome.ok).toBe(true);
+    expect(outcome.issues.map(({ code, severity, path }) => [code, severity, path])).toEqual([
+      ["outcome-estimate-implausible", "warning", ["estimates", "torso-length", "mm"]],
+    ]);
+  }
+  expect(of(436).issues).toEqual([]);
 });

@@ -10,7 +10,7 @@ const SURE = 0.9;
 const BETTER = 0.1;
 
 /** Below this probability, readings speak so strongly against what looks right that one of the two is wrong: assumption. */
-const LEAST = 0.1;
+const LEAST = 0.2;
 
 /**
  * What all answers of one look amount to. What can be set is set first, unless another size is all but sure; after the

@@ -5,8 +5,8 @@ import { InvalidArgumentError } from "@tapewise/outcome";
 import { millimetres } from "@tapewise/units";
 
 /**
- * A person as seen from a chart whose offset is uncertain: what @tapewise/fit then believes of the dimension has the same
- * mean as before and a variance larger by that of the offset.
+ * A person as seen from a chart whose offset is uncertain: the belief that comes of it has the same mean as before and a
+ * variance larger by that of the offset.
  *
  * With Y = X − d, X ~ N(μ, C) and d ~ N(0, v²), the prior of Y is N(μ, C + v²), and with k = C/(C + v²) a reading r of
  * X with uncertainty u is one of Y at μ + (r − μ)/k with the variance v²/k + u²/k². Without a prior k is 1. The

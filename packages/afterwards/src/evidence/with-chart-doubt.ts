@@ -7,9 +7,9 @@ import { learnProduct } from "./learn-product.ts";
 import { widenByDoubt } from "./widen-by-doubt.ts";
 
 /**
- * People as seen from charts whose offsets are uncertain, for the option `asSeenFrom` of `recommend` and `compare`: what
- * is believed of each dimension that a chart states gets the doubt about its offset added, so that of two packs the one
- * whose chart is better known promises more. A chart of which no outcome tells has the doubt of a maker that nothing is
+ * People as seen from charts whose offsets are uncertain, for the option `asSeenFrom` of `recommend` and `compare`.
+ * What is believed of each dimension that a chart states gets the doubt about its offset added, so that of two packs the
+ * one whose chart is better known promises more. A chart of which no outcome tells has the doubt of a maker that nothing is
  * known of (`evidenceDefaults`). The ranges stay where the chart has them: move them with {@link correctChart}.
  *
  * @example

@@ -7,6 +7,8 @@ import type { OutcomeStore } from "./outcome-store.ts";
 export interface ReadOutcomes {
   /** In the order in which they were added. */
   readonly rows: readonly OutcomeRow[];
+  /** The number of the line of each row, from 1. */
+  readonly lines: readonly number[];
   /** What could not be read and was passed over, and what was questioned, each with the number of its line. */
   readonly issues: readonly Issue[];
 }
@@ -30,6 +32,7 @@ export interface ReadOutcomes {
  */
 export async function readOutcomes(store: Pick<OutcomeStore, "read">): Promise<ReadOutcomes> {
   const rows: OutcomeRow[] = [];
+  const lines: number[] = [];
   const issues: Issue[] = [];
   const ids = new Set<string>();
   for await (const { line, outcome } of store.read()) {
@@ -43,6 +46,7 @@ export async function readOutcomes(store: Pick<OutcomeStore, "read">): Promise<R
     }
     if (id !== undefined) ids.add(id);
     rows.push(outcome.value);
+    lines.push(line);
   }
-  return { rows, issues };
+  return { rows, lines, issues };
 }

@@ -1,4 +1,5 @@
-import { type DimensionId, dimensionIds } from "@tapewise/landmarks";
+import { speakDimension } from "@tapewise/charts";
+import { type DimensionId, dimensionIds, plausibleLimits } from "@tapewise/landmarks";
 import { createIssue, failure, hasIssues, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { afterwardsIssues } from "../issues.ts";
 import {
@@ -53,8 +54,8 @@ type Draft<T> = { -readonly [F in keyof T]: T[F] };
  * Checks that a value is a row of the log, and copies what belongs to one.
  *
  * Codes: `outcome-not-an-object`, `outcome-version-newer`, `outcome-version-unknown`, `outcome-field-missing`,
- * `outcome-field-invalid`, `outcome-kept-yet-exchanged`; as warnings `outcome-field-unknown` and
- * `outcome-person-identifying`.
+ * `outcome-field-invalid`, `outcome-kept-yet-exchanged`; as warnings `outcome-field-unknown`,
+ * `outcome-person-identifying` and `outcome-estimate-implausible`.
  *
  * @example
  * ```ts
@@ -130,8 +131,11 @@ function estimatesOf(value: Fields, place: Place): OutcomeRow["estimates"] {
   for (const dimension of dimensionIds) {
     const one = estimates[dimension];
     if (one === undefined) continue;
-    if (isFields(one)) known[dimension] = estimateOf(one, { ...inside, path: [...inside.path, dimension] });
-    else complain(dimension, one, 'an estimate such as {"mm":436,"uncertaintyMm":7.1}', inside);
+    if (isFields(one)) {
+      const estimate = estimateOf(one, { ...inside, path: [...inside.path, dimension] });
+      known[dimension] = estimate;
+      questionLength(dimension, estimate.mm, inside);
+    } else complain(dimension, one, 'an estimate such as {"mm":436,"uncertaintyMm":7.1}', inside);
   }
   return known;
 }
@@ -142,6 +146,24 @@ function estimateOf(one: Fields, place: Place): OutcomeEstimate {
   const uncertaintyMm = requiredOf(one, "uncertaintyMm", wantedFromZero, place);
   const degreesOfFreedom = optionalOf(one, "degreesOfFreedom", wantedPositive, place);
   return degreesOfFreedom === undefined ? { mm, uncertaintyMm } : { mm, uncertaintyMm, degreesOfFreedom };
+}
+
+/** A length that nobody has was written in another unit, as a rule. */
+function questionLength(dimension: DimensionId, mm: number, { path, issues }: Place): void {
+  if (!wantedPositive.test(mm)) return;
+  const { from: fromMm, to: toMm } = limitsOf(dimension);
+  if (mm >= fromMm && mm <= toMm) return;
+  const facts = { dimension: speakDimension(dimension), fromMm, toMm };
+  const details = { path: [...path, dimension, "mm"], received: mm, facts };
+  issues.push(createIssue(afterwardsIssues, "outcome-estimate-implausible", details));
+}
+
+const limits = new Map<DimensionId, { readonly from: number; readonly to: number }>();
+
+function limitsOf(dimension: DimensionId): { readonly from: number; readonly to: number } {
+  const known = limits.get(dimension) ?? plausibleLimits(dimension, "child");
+  limits.set(dimension, known);
+  return known;
 }
 
 function complainOfWhole(row: OutcomeRow, issues: Issue[]): void {

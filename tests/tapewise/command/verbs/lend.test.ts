@@ -12,6 +12,8 @@ const at = folderWith({
   "short.csv": "size;count;chart\nS;1;Doily 45\nM;1;Doily 45\n",
   "faulty.csv":
     "chart,size,count\nDoily 45,S,1\nDoily 45,S,1\nDoly 45,S,1\nDoily 45,XL,1\nDoily 45,M,-1\nDoily 45,M\n",
+  "bare.csv": "chart,size,count\n\n",
+  "blank.csv": "\n\n",
   "headless.csv": "chart,size\nDoily 45,S\n",
 });
 const lend = (members: string, shelf: string, ...argv: readonly string[]) =>
@@ -50,6 +52,14 @@ describe("tapewise lend", () => {
     ]);
     expect(without).toMatchObject([{ member: "wren" }]);
     expect(next[0].serves).toBe("wren");
+  });
+
+  test.each(["bare.csv", "blank.csv"])("a shelf with no pack on it is told: %s", async (shelf) => {
+    const { status, stdout, stderr } = await lend("crew.ndjson", shelf);
+    expect([status, stdout]).toEqual([1, ""]);
+    expect(stderr).toMatch(/\[(shelf-without-packs|file-empty|shelf-column-missing)\]/);
+    const { stdout: json } = await lend("crew.ndjson", "bare.csv", "--json");
+    expect(codesOf(json)).toEqual([["shelf-without-packs", 1]]);
   });
 
   test("lends nothing that fits with less than the least chance", async () => {

@@ -31,6 +31,7 @@ const at = folderWith({
   "steady.csv": "# chart: Spoon 30\n# maker: Aspic\nsize,torso-length (cm)\nM,41.4-45.6\n",
   "unknown.csv": "# chart: Bodkin 40\n# maker: Bombazine\nsize,torso-length (cm)\nM,41-46\n",
   "steady.ndjson": `${Array.from({ length: 60 }, (_, k) => row(`s${k}`, `p${k}`, STEADY)).join("\n")}\n`,
+  "strange.ndjson": `${row("a", "heron", {})}\n${row("b", "knot", { size: "Q" })}\n${row("c", "wren", { size: "Q" })}\n`,
   "many.ndjson": `${many}\n`,
   "few.ndjson": `${row("a", "heron", {})}\n${row("b", "knot", { size: "S", estimates: { "torso-length": { mm: 410, uncertaintyMm: 8 } } })}\n`,
   "broken.ndjson": `${row("a", "heron", {})}\nnot json\n${row("a", "heron", {})}\n{"v":1,"at":"2026-0`,
@@ -175,7 +176,7 @@ describe("tapewise log forget", () => {
     const nobody = await log("forget", at("gone.ndjson"), "heron", "--json");
     expect(JSON.parse(nobody.stdout)).toEqual({ forgotten: { rows: 0, unreadable: 0 } });
     const words = await log("forget", at("gone.ndjson"), "heron");
-    expect(words.stdout).toContain("Nobody is called heron");
+    expect(words.stdout).toContain("Nobody is called “heron”");
   });
 });
 
@@ -209,6 +210,15 @@ describe("tapewise log learned", () => {
       share: 0.5,
       moves: [{ from: "M", to: "S", people: 1 }],
     });
+  });
+
+  test("says on which line of the log a row is that the chart says nothing of, and what the log says nothing of", async () => {
+    const { status, stderr, stdout } = await log("learned", at("strange.ndjson"), "--chart", at("chart.csv"));
+    expect(status).toBe(1);
+    expect(stderr.replace(/\s+/g, " ")).toContain(`${at("strange.ndjson")}:2:1: Doily 45 has no size Q.`);
+    expect(stdout).toContain("None of them says on which side");
+    const none = await log("learned", at("strange.ndjson"), "--chart", at("unknown.csv"));
+    expect(none.stdout).toContain("No outcome tells of it: taken as printed.");
   });
 
   test("says which rows are of charts that were not given", async () => {

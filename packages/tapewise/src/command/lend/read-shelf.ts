@@ -23,7 +23,7 @@ const MOST_PACKS = 100_000;
  * that cannot be used are left out and told.
  *
  * Codes: `shelf-column-missing`, `shelf-row-ragged`, `shelf-quote-open`, `shelf-count-invalid`,
- * `shelf-chart-unknown`, `shelf-size-unknown`, `shelf-pack-repeated`.
+ * `shelf-chart-unknown`, `shelf-size-unknown`, `shelf-pack-repeated`, `shelf-without-packs`.
  */
 export function readShelf(
   text: string,
@@ -70,7 +70,10 @@ export function readShelf(
     seen.add(pack);
     shelf.push(row.value);
   }
-  return shelf.length === 0 && hasIssues(issues) ? failure(issues) : success(shelf, issues);
+  if (shelf.length > 0) return success(shelf, issues);
+  if (hasIssues(issues)) return failure(issues);
+  const details = { received: text.trim(), place: placeOf(header?.line ?? 1, 1, file) };
+  return failure([createIssue(tapewiseIssues, "shelf-without-packs", details)]);
 }
 
 function readRow(

@@ -23,8 +23,8 @@ export async function readLog(path: string): Promise<Outcome<ReadOutcomes>> {
     return failure([createIssue(tapewiseIssues, "file-missing", { received: path })]);
   }
   try {
-    const { rows, issues } = await readOutcomes(fileOutcomeStore(path));
-    return success({ rows, issues: issues.map((issue) => inFile(issue, path)) });
+    const { issues, ...read } = await readOutcomes(fileOutcomeStore(path));
+    return success({ ...read, issues: issues.map((issue) => inFile(issue, path)) });
   } catch (error) {
     if (error instanceof IssuesError && hasIssues(error.issues)) return failure(error.issues);
     throw error;

@@ -26,6 +26,9 @@ export function learnedLines(report: LearnedReport, unit: "cm" | "in"): string[]
   const { chart, maker, rows, correction, ofMaker, sureProbability, changed } = report;
   const { known, corrections, ranges } = correction;
   const head = wrap(cleanWord(`${chart}: ${counted(rows, "outcome", "outcomes")} in the log`));
+  if (rows === 0 && known.length === 0) {
+    return [...head, ...note("No outcome tells of it: taken as printed.")];
+  }
   if (known.length === 0) {
     return [...head, ...note("None of them says on which side of a range a body was: taken as printed.")];
   }

@@ -83,7 +83,7 @@ async function runChoose(options: ChooseOptions, command: Command, context: Cont
     return print(io.stderr, issueBullets(log.issues, { margin: "" }));
   }
   const printed = loaded.map(({ chart }) => chart);
-  const learned = log === undefined ? undefined : learnFromLog(log.value.rows, printed);
+  const learned = log === undefined ? undefined : learnFromLog(log.value, printed, options.log ?? "");
   const aboutLog = [...(log?.value.issues ?? []), ...(learned?.issues ?? [])];
   if (aboutLog.some(({ severity }) => severity === "error")) finish(EXIT.issues);
   if (aboutLog.length > 0) await print(io.stderr, ["About the log", ...issueBullets(aboutLog), ""]);

@@ -9,6 +9,7 @@ import { jsonOption } from "../options.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { counted } from "../report/log-lines.ts";
 import { placedIssue } from "../report/placed-issue.ts";
+import { cleanWord } from "../text/clean.ts";
 import { wrap } from "../text/wrap.ts";
 
 /** `tapewise log forget`: takes a person out of a log. */
@@ -52,9 +53,9 @@ async function runForget(
   await print(
     io.stdout,
     rows + unreadable === 0
-      ? wrap(`Nobody is called ${pseudonym} in this log; nothing was changed.`)
+      ? wrap(`Nobody is called “${cleanWord(pseudonym)}” in this log; nothing was changed.`)
       : wrap(
-          `Forgotten: ${counted(rows, "row", "rows")} of ${pseudonym}${broken}. Backups and copies are yours to clear.`,
+          `Forgotten: ${counted(rows, "row", "rows")} of ${cleanWord(pseudonym)}${broken}. Backups and copies are yours to clear.`,
         ),
   );
 }

@@ -69,7 +69,7 @@ async function runLearned(
   const read = await readLog(file);
   if (!read.ok) return refuse(read.issues, options, context);
   const charts = loaded.map(({ chart }) => chart);
-  const { evidence, rows, issues } = learnFromLog(read.value.rows, charts);
+  const { evidence, rows, issues } = learnFromLog(read.value, charts, file);
   const people =
     options.members === undefined
       ? undefined

@@ -96,7 +96,7 @@ async function runReturns(options: ReturnsOptions, command: Command, context: Co
   const charts = loaded.map(({ chart }) => chart);
   const log = options.log === undefined ? undefined : await readLog(options.log);
   if (log?.ok === false) return refuse(log.issues, options, context);
-  const learned = log === undefined ? undefined : learnFromLog(log.value.rows, charts);
+  const learned = log === undefined ? undefined : learnFromLog(log.value, charts, options.log ?? "");
 
   const people = surveyedPeople(options.cut, charts);
   const conditions = {
