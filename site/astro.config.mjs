@@ -21,6 +21,7 @@ const entryPoints = [
   "statistics/src/index.ts",
   "landmarks/src/index.ts",
   "tables/src/index.ts",
+  "figures/src/index.ts",
   "measurement/src/index.ts",
   "charts/src/index.ts",
   "charts/src/schema.ts",
