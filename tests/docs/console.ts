@@ -39,11 +39,12 @@ export function splitConsole(block: Block): readonly Shown[] {
   }));
 }
 
-// `npx tapewise` and `tapewise` are the built command under this very Node; `npx` of anything else
+// `npx tapewise` and `tapewise` are the built command, and so with tapewise-duckdb, under this very Node; `npx` of anything else
 // would reach for the network.
 const PRELUDE = `
 tapewise() { node packages/tapewise/bin/tapewise.js "$@"; }
-npx() { if [ "$1" = tapewise ]; then "$@"; else echo "npx $1 is not run here" >&2; return 127; fi; }
+tapewise-duckdb() { node packages/duckdb/bin/tapewise-duckdb.js "$@"; }
+npx() { if [ "$1" = tapewise ] || [ "$1" = tapewise-duckdb ]; then "$@"; else echo "npx $1 is not run here" >&2; return 127; fi; }
 npm() { echo "npm is not run here" >&2; return 127; }
 `;
 

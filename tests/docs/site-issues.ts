@@ -109,6 +109,7 @@ const FAMILIES: Readonly<Record<string, Readonly<Record<string, string | number>
   coverage: { people: "women", known: "torso-length, stature" },
   person: { field: "stature", hint: "" },
   batch: { line: 7 },
+  table: { received: "“people.csv”", column: "locker", hint: "", columns: "id, back, girth", line: 7 },
   study: { subject: "mia", measurer: "heron", repeat: 2, columns: 4 },
   icc: { subject: "mia", measurer: "heron", subjects: 1, measurers: 1, repeats: 2 },
   agreement: { subject: "mia", first: "heron", second: "magpie", measurers: "heron, magpie" },
@@ -118,6 +119,13 @@ const FAMILIES: Readonly<Record<string, Readonly<Record<string, string | number>
 
 /** Facts of single codes, so that each message reads as somebody would meet it. */
 const EXAMPLES: Readonly<Record<string, Readonly<Record<string, string | number>>>> = {
+  "table-format-unknown": { received: "“people.ods”" },
+  "table-unreadable": { received: "“people.parquet”", reason: "No magic bytes found at end of file" },
+  "table-unwritable": { received: "“choices.csv”", reason: "EACCES" },
+  "table-column-missing": { received: "“bakc”", hint: "; did you mean “back”?" },
+  "table-column-misspelt": { column: "torso-lenght (cm)", suggestion: "torso-length (cm)" },
+  "table-column-repeated": { field: "stature" },
+  "table-row-unreadable": { reason: "Expected Number of Columns: 4 Found: 2" },
   "length-not-text": { received: "null" },
   "length-too-long": { received: "“43.2 cm and a very long remark…”", limit: 100 },
   "length-not-a-number": { received: "“about a cubit”" },
