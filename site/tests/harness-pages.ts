@@ -16,3 +16,16 @@ export function listWorkingPages(): readonly string[] {
   const all = listPages();
   return [...ids, ...ids.map((id) => `de/${id}`)].filter((path) => all.includes(path));
 }
+
+/** Every page of the documentation; the reference has hundreds of one template, of which one of a kind stands for them. */
+export function sampleDocumentation(): readonly string[] {
+  const working = listWorkingPages();
+  const pages = listPages().filter((path) => !working.includes(path));
+  const reference = pages.filter((path) => path.startsWith("api/"));
+  return [
+    ...pages.filter((path) => !path.startsWith("api/")),
+    ...reference.slice(0, 2),
+    ...reference.filter((path) => /functions\//.test(path)).slice(0, 1),
+    ...reference.filter((path) => /interfaces\//.test(path)).slice(0, 1),
+  ];
+}

@@ -80,6 +80,7 @@ export function useSite(): Harness {
       const requests: string[] = [];
       const scripts = new Map<string, number>();
       const page = await context.newPage();
+      page.setDefaultTimeout(60_000);
       page.on("console", (message) => {
         if (["warning", "error"].includes(message.type()))
           complaints.push(`${message.type()}: ${message.text()}`);

