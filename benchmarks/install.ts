@@ -11,6 +11,9 @@ const tsc = fileURLToPath(import.meta.resolve("typescript/bin/tsc"));
 const folder = mkdtempSync(join(tmpdir(), "tapewise-install-"));
 const REPEATS = 5;
 
+/** Packages that nobody needs for a choice, and that bring a native engine, whose size is its own. */
+const WITH_AN_ENGINE: readonly string[] = ["duckdb"];
+
 /** The project that compiles nothing of ours, and two that do. */
 const SOURCES: Readonly<Record<string, string>> = {
   empty: "export const size: string = 'M';\n",
@@ -52,7 +55,9 @@ function sizes(modules: string): ReadonlyMap<string, number> {
 }
 
 function main(): void {
-  const packages = readdirSync(join(root, "packages")).map((name) => `./packages/${name}`);
+  const packages = readdirSync(join(root, "packages"))
+    .filter((name) => !WITH_AN_ENGINE.includes(name))
+    .map((name) => `./packages/${name}`);
   run("npm", ["pack", ...packages, "--ignore-scripts", "--pack-destination", folder], root);
   const tarballs = readdirSync(folder).filter((name) => name.endsWith(".tgz"));
   const dependencies = tarballs.map((file) => [
@@ -110,7 +115,7 @@ function main(): void {
   const lines = [
     "# What installing costs",
     "",
-    `Written by \`npm run bench:install\`: Node ${process.versions.node}, ${cpus().length} × ${cpus()[0]?.model ?? "unknown"}. All packages, from their tarballs; third-party packages from the registry with an empty cache.`,
+    `Written by \`npm run bench:install\`: Node ${process.versions.node}, ${cpus().length} × ${cpus()[0]?.model ?? "unknown"}. All packages but those with a native engine (${WITH_AN_ENGINE.join(", ")}), from their tarballs; third-party packages from the registry with an empty cache.`,
     "",
     `- \`npm ci\` with an empty cache: ${median(colds).toFixed(1)} s (median of ${colds.length}; the network is in it).`,
     `- Installed: ${mb(total)} in ${bytes.size} folders of \`node_modules\`, sources and source maps included.`,

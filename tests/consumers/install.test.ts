@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -36,6 +36,42 @@ test.each(SETTINGS)(
     expect(compile(folder.path, [process.execPath, tsc], settings)).toBe("");
   },
 );
+
+/** Seconds of processor time that the compiler takes, so that other work on the machine counts less: the least of some runs. */
+function compileSeconds(source: string): number {
+  const compilerOptions = {
+    module: "nodenext",
+    target: "ES2022",
+    lib: ["ES2023"],
+    types: [],
+    strict: true,
+    skipLibCheck: false,
+    noEmit: true,
+  };
+  const clock =
+    'process.on("exit", () => { const { user, system } = process.cpuUsage(); console.log((user + system) / 1e6); });';
+  writeFileSync(join(folder.path, "clock.cjs"), clock);
+  writeFileSync(join(folder.path, "cost.ts"), source);
+  writeFileSync(join(folder.path, "tsconfig.json"), JSON.stringify({ compilerOptions, files: ["cost.ts"] }));
+  const runs = Array.from({ length: 3 }, () => {
+    const args = ["--require", "./clock.cjs", tsc, "-p", "."];
+    const { stdout, status } = run(process.execPath, args, { cwd: folder.path });
+    expect({ stdout: stdout.trim(), status }).toEqual({
+      stdout: expect.stringMatching(/^[\d.]+$/),
+      status: 0,
+    });
+    return Number(stdout);
+  });
+  return Math.min(...runs);
+}
+
+test("compiling against the whole library takes less than 2 s more than compiling nothing", () => {
+  const nothing = compileSeconds("export const size: string = 'M';\n");
+  const all =
+    'import { charts, fit, measurement, units } from "tapewise";\nexport const all: unknown[] = [charts, fit, measurement, units];\n';
+  expect(nothing).toBeGreaterThan(0);
+  expect(compileSeconds(all) - nothing).toBeLessThan(2);
+}, 120_000);
 
 describe.each(nodes)("under Node $version", ({ path }) => {
   test.each(Object.entries(ANSWERS))("%s.ts gives its answer", (name, answer) => {
