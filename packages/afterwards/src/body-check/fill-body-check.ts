@@ -30,7 +30,7 @@ export interface WrittenChoice {
  * @example
  * ```ts
  * import { bodyCheckTexts, fillBodyCheck } from "@tapewise/afterwards";
- * const step = { kind: "adjust" as const, adjustments: ["tighten-belt" as const] };
+ * const step = { kind: "adjust", adjustments: ["tighten-belt"] } as const;
  * const short = { ...bodyCheckTexts, adjustments: { ...bodyCheckTexts.adjustments, "tighten-belt": "Tighter." } };
  * fillBodyCheck(step, "cm", short).sentences; // => ["Tighter."]
  * ```
