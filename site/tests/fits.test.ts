@@ -199,5 +199,6 @@ test("German: shares with a comma, the library's sentences in German", async () 
   const { page } = await site.open("de/fits/");
   expect(await headline(page)).toMatch(/^Lässt \d+,\d % aus$/);
   await page.getByText("die Zahlen der Frauen und Männer sagen nichts über Hüftgurtumfang").waitFor();
+  await page.getByText("berechnet aus den öffentlichen Einzeldaten").waitFor();
   expect(await page.locator("main [lang=en]:visible").count()).toBe(0);
 });

@@ -135,7 +135,7 @@ test("bare numbers are refused until their unit is said", async () => {
   const { page } = await site.open("hands/");
   await fill(page, STUDY.replaceAll(" (cm)", ""));
   await page.getByText("Nothing of it can be read as a study.").waitFor();
-  expect(await page.locator("[data-part]").count()).toBe(0);
+  await soon(() => page.locator("[data-part]").count()).toBe(0);
   await page.locator("#bare").selectOption("cm");
   await part(page, "tem").waitFor();
   expect(page.url()).toContain("written=cm");

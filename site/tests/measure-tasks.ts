@@ -1,4 +1,5 @@
 import type { Page } from "playwright-core";
+import { expect } from "vitest";
 
 /** How much slower the processor is that is thought of. */
 const SLOWER = 4;
@@ -22,10 +23,13 @@ export async function measureTasks(page: Page, work: () => Promise<void>): Promi
   const browser = page.context().browser();
   if (browser === null) throw new Error("The page has no browser of its own to trace.");
   await browser.startTracing(page, { categories: ["toplevel", "__metadata"] });
-  await work();
-  const { traceEvents }: { traceEvents: readonly TraceEvent[] } = JSON.parse(
-    (await browser.stopTracing()).toString("utf8"),
-  );
+  let trace: Buffer | undefined;
+  try {
+    await work();
+  } finally {
+    trace = await browser.stopTracing();
+  }
+  const { traceEvents }: { traceEvents: readonly TraceEvent[] } = JSON.parse(trace.toString("utf8"));
   const mains = new Set(
     traceEvents
       .filter(({ name, args }) => name === "thread_name" && args?.name === "CrRendererMain")
@@ -61,9 +65,7 @@ export async function medianLongest(
 
 /** Waits until the page has answered what was entered, and drawn what it puts off until there is time. */
 export async function settled(page: Page): Promise<void> {
-  await page.waitForFunction("document.querySelector('main [aria-busy=true]') === null", undefined, {
-    timeout: 60_000,
-  });
+  await expect.poll(() => page.locator("main [aria-busy=true]").count(), { timeout: 60_000 }).toBe(0);
   // Timers of the page that are shorter than this one have fired when it does.
   await page.evaluate("new Promise((done) => setTimeout(() => requestIdleCallback(done), 250))");
 }

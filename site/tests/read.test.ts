@@ -155,7 +155,7 @@ test("on paper stands what was understood of the chart, without the field", asyn
   await page.emulateMedia({ media: "print" });
   expect(await page.locator(".ruler-bar").first().isVisible()).toBe(true);
   expect(await page.locator("#chart-text").isVisible()).toBe(false);
-  expect(await page.locator("header").first().isVisible()).toBe(false);
+  expect(await page.locator(".told").first().isVisible()).toBe(true);
 });
 
 test("German: the library's sentences about charts", async () => {

@@ -5,7 +5,7 @@ import { lengthNumber, lengthText } from "../parts/lengths.ts";
 import { percentText } from "../parts/percent.ts";
 import { ProblemLine } from "../parts/problem.tsx";
 import { Ruler, type RulerEstimate, type RulerGroup } from "../parts/ruler.tsx";
-import { sayIssue, sayReason, type Voice } from "../parts/say.ts";
+import { sayIssue, sayReason, sayText, type Voice } from "../parts/say.ts";
 import { useLater } from "../parts/use-later.ts";
 import { fill } from "../words/fill.ts";
 import type { Words } from "../words/index.ts";
@@ -431,11 +431,11 @@ export function Estimates({ answer, words, parts, dimensions, voice }: AnswerPro
         <p>{fill(words.assumed, { list: assumed.map((name) => assumedWords[name]).join(", ") })}</p>
       )}
       {person?.prior === undefined ? null : (
-        <p class="hint screen-only" lang="en">
+        <p class="hint screen-only">
           {fill(words.survey, {
-            label: person.prior.label,
-            source: person.prior.source,
-            caveat: person.prior.caveat,
+            label: sayText(person.prior.label, voice),
+            source: sayText(person.prior.source, voice),
+            caveat: sayText(person.prior.caveat, voice),
           })}
         </p>
       )}

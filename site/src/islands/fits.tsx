@@ -9,7 +9,7 @@ import { LinkProblems } from "../parts/link-problems.tsx";
 import { LinkRow } from "../parts/link-row.tsx";
 import { type Problem, ProblemLine } from "../parts/problem.tsx";
 import { Ruler } from "../parts/ruler.tsx";
-import { sayIssue, type Voice } from "../parts/say.ts";
+import { sayIssue, sayText, type Voice } from "../parts/say.ts";
 import { shareText } from "../parts/share.ts";
 import { UnitSwitch } from "../parts/unit-switch.tsx";
 import { useChart } from "../parts/use-chart.ts";
@@ -312,7 +312,11 @@ export function Fits(props: FitsProps): JSX.Element {
           {shownCuts}
         </section>
       </div>
-      <Sample {...{ words }} measured={answer.measured} source={first.coverage?.people.source ?? ""} />
+      <Sample
+        {...{ words }}
+        measured={answer.measured}
+        source={sayText(first.coverage?.people.source ?? "", voice)}
+      />
     </>
   );
 }

@@ -96,17 +96,19 @@ export function Read(props: ReadProps): JSX.Element {
           <h2 id="text-title" class="ruled">
             {words.textTitle}
           </h2>
-          <LineEditor
-            id="chart-text"
-            label={words.textLabel}
-            hint={words.textHint}
-            value={state.text}
-            marks={marks}
-            isWrong={answer.wrong > 0}
-            field={field}
-            onInput={(text) => setText(text, "typing")}
-            onReplace={(text) => setText(text, "step")}
-          />
+          <div class="screen-only">
+            <LineEditor
+              id="chart-text"
+              label={words.textLabel}
+              hint={words.textHint}
+              value={state.text}
+              marks={marks}
+              isWrong={answer.wrong > 0}
+              field={field}
+              onInput={(text) => setText(text, "typing")}
+              onReplace={(text) => setText(text, "step")}
+            />
+          </div>
           <div id="chart-text-told" aria-live="polite" aria-busy={answer.isBusy}>
             {state.text.trim() === "" ? null : (
               <p>

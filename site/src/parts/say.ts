@@ -91,6 +91,11 @@ function translated(facts: outcome.Facts, messages: Messages): Record<string, st
   );
 }
 
+/** A text that the library holds ready, such as where its figures come from, in the reader's language. */
+export function sayText(text: string, { messages }: Pick<Voice, "messages">): string {
+  return messages === undefined ? text : factText(text, messages);
+}
+
 /** Ready-made words in facts, one by one where they are a list. */
 function factText(value: string, messages: Messages): string {
   const { facts } = messages;

@@ -32,6 +32,8 @@ export const coverageMessages: Readonly<Record<keyof typeof coverage.coverageIss
 
 /** Words that come ready-made in the facts of these sentences. */
 export const coverageFacts: Readonly<Record<string, string>> = {
+  "ANSUR II (2012), Gordon et al. 2014, NATICK/TR-15/007; computed from the public individual data, even subject numbers":
+    "ANSUR II (2012), Gordon et al. 2014, NATICK/TR-15/007; berechnet aus den öffentlichen Einzeldaten, Personen mit gerader Nummer",
   "re-weighted to a stated stature": "auf die angegebene Körpergröße umgerechnet",
   "back waist length": "Rückenlänge bis zur Taille",
   "underbust girth": "Unterbrustumfang",

@@ -15,6 +15,10 @@ export const messages: Messages = {
   and: " und ",
   or: " oder ",
   facts: {
+    "ANSUR II (2012), Gordon et al. 2014, NATICK/TR-15/007; computed from the public individual data":
+      "ANSUR II (2012), Gordon et al. 2014, NATICK/TR-15/007; berechnet aus den öffentlichen Einzeldaten",
+    "Soldiers of 2012: fitter, younger and more alike than the general public. The torso length is the straight vertical distance from C7 to the top of the right iliac crest, a little shorter than along the spine.":
+      "Soldatinnen und Soldaten von 2012: sportlicher, jünger und einander ähnlicher als die Bevölkerung. Die Rückenlänge ist der senkrechte Abstand vom siebten Halswirbel (C7) zum höchsten Punkt des rechten Beckenkamms, etwas kürzer als entlang der Wirbelsäule.",
     "torso length": "Rückenlänge",
     "hip-belt girth": "Hüftgurtumfang",
     "hip girth": "Hüftumfang",
