@@ -1,5 +1,5 @@
 import { createIssue, type Issue } from "@tapewise/outcome";
-import { readingIssues } from "./reading-issues.ts";
+import { cellIssues } from "./cell-issues.ts";
 import type { Statement } from "./statement.ts";
 import { tidy } from "./tidy.ts";
 
@@ -15,7 +15,7 @@ const END_WORDS = { from: "lower end", to: "upper end", nominal: "nominal length
 export function compareStatements(first: Statement, second: Statement): readonly Issue[] {
   const received = `${first.stated} | ${second.stated}`;
   if (ENDS.some((end) => (first[end] === undefined) !== (second[end] === undefined))) {
-    return [createIssue(readingIssues, "chart-statements-differ-in-kind", { received })];
+    return [createIssue(cellIssues, "chart-statements-differ-in-kind", { received })];
   }
   const issues: Issue[] = [];
   for (const end of ENDS) {
@@ -32,7 +32,7 @@ export function compareStatements(first: Statement, second: Statement): readonly
       differenceMm: tidy(difference),
       allowedMm: tidy(allowed),
     };
-    issues.push(createIssue(readingIssues, "chart-statements-disagree", { path: [], received, facts }));
+    issues.push(createIssue(cellIssues, "chart-statements-disagree", { path: [], received, facts }));
   }
   return issues;
 }

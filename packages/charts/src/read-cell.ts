@@ -1,7 +1,7 @@
 import { createIssue, failure, type Issue, type Outcome, success } from "@tapewise/outcome";
 import { type LengthReading, type LengthUnit, safeParseLength } from "@tapewise/units";
+import { cellIssues } from "./cell-issues.ts";
 import { LONGEST_CELL } from "./data.ts";
-import { readingIssues } from "./reading-issues.ts";
 import { isNotStated, splitCell, splitStatements, tidyCell } from "./split-cell.ts";
 import type { StatedUnits, Statement } from "./statement.ts";
 
@@ -12,13 +12,13 @@ import type { StatedUnits, Statement } from "./statement.ts";
 export function readCell(text: string, units: StatedUnits): Outcome<readonly Statement[]> {
   if (text.length > LONGEST_CELL) {
     const facts = { what: "a cell", characters: text.length, limit: LONGEST_CELL };
-    return failure([createIssue(readingIssues, "chart-text-too-long", { received: text, facts })]);
+    return failure([createIssue(cellIssues, "chart-text-too-long", { received: text, facts })]);
   }
   const tidied = tidyCell(text);
   if (isNotStated(tidied)) return success([]);
   const parts = splitStatements(tidied);
   if (parts.length > 2)
-    return failure([createIssue(readingIssues, "chart-cell-unreadable", { received: tidied })]);
+    return failure([createIssue(cellIssues, "chart-cell-unreadable", { received: tidied })]);
   const statements: Statement[] = [];
   const issues: Issue[] = [];
   parts.forEach((part, position) => {
@@ -34,11 +34,11 @@ export function readCell(text: string, units: StatedUnits): Outcome<readonly Sta
 function readStatement(text: string, unit: LengthUnit | undefined, units: StatedUnits): Outcome<Statement> {
   const parts = splitCell(text);
   if (parts.kind === "unreadable") {
-    return failure([createIssue(readingIssues, "chart-cell-unreadable", { received: text })]);
+    return failure([createIssue(cellIssues, "chart-cell-unreadable", { received: text })]);
   }
   if (parts.kind === "half-range") {
     const facts = { length: parts.length };
-    return failure([createIssue(readingIssues, "chart-cell-half-range", { received: text, facts })]);
+    return failure([createIssue(cellIssues, "chart-cell-half-range", { received: text, facts })]);
   }
   if (parts.kind === "range") return readRange(text, parts.from, parts.to, unit, units);
   const length = readLength(parts.length, unit);
@@ -63,7 +63,7 @@ function readRange(
   if (!to.outcome.ok) return to.outcome;
   const stated = from.ownUnit || to.ownUnit ? text : `${text} ${to.outcome.value.unit}`;
   if (from.outcome.value.mm > to.outcome.value.mm) {
-    return failure([createIssue(readingIssues, "chart-range-reversed", { received: stated })]);
+    return failure([createIssue(cellIssues, "chart-range-reversed", { received: stated })]);
   }
   const written = to.ownUnit ? to : from;
   return success(
@@ -100,7 +100,7 @@ function issuesOfUnit(
   if (cellUnit === undefined || unit === undefined || units.includes(cellUnit)) return [];
   if (cellUnit === "ft" && units.includes("in")) return [];
   const facts = { cellUnit, columnUnit: unit };
-  return [createIssue(readingIssues, "chart-cell-unit-differs", { received: text, facts })];
+  return [createIssue(cellIssues, "chart-cell-unit-differs", { received: text, facts })];
 }
 
 function withIssues(

@@ -1,4 +1,5 @@
 import { defineIssues } from "@tapewise/outcome";
+import { cellIssues } from "./cell-issues.ts";
 
 const catalogue = {
   // The text as a whole.
@@ -80,11 +81,6 @@ const catalogue = {
     message: "{what} cannot be {received}{hint}",
     expected: "{known}",
   },
-  "chart-text-too-long": {
-    severity: "error",
-    message: "{what} has {characters} characters: {received}",
-    expected: "at most {limit} characters",
-  },
   "chart-text-blank": {
     severity: "error",
     message: "{what} is blank",
@@ -159,27 +155,6 @@ const catalogue = {
   },
 
   // Cells and ranges.
-  "chart-cell-unreadable": {
-    severity: "error",
-    message: "{received} cannot be read as a range, a length or an open end",
-    expected: "38-43, 46, <104 or 48+, with a unit in the cell or in the header",
-  },
-  "chart-cell-half-range": {
-    severity: "error",
-    message: "{received} is half a range: it may be an open end or a figure left out",
-    expected: "{length}+ or <{length} for an open end, or both ends",
-  },
-  "chart-cell-unit-differs": {
-    severity: "warning",
-    message:
-      "{received} is written in {cellUnit} under a header that says {columnUnit}; the cell's own unit counts",
-    expected: "the header's unit, or a header without a unit",
-  },
-  "chart-range-reversed": {
-    severity: "error",
-    message: "the range {received} begins above its end",
-    expected: "the smaller length first; the ends were not swapped",
-  },
   "chart-range-empty": {
     severity: "error",
     message: "a range states neither an end nor a nominal length",
@@ -196,20 +171,12 @@ const catalogue = {
       "{size} states one length, {nominalMm} mm, and no other size lies beside it, so its range cannot be inferred",
     expected: "a range, or a second size to measure the spacing from",
   },
-  "chart-statements-disagree": {
-    severity: "warning",
-    message:
-      "the two statements {received} differ by {differenceMm} mm at the {end}, more than rounding explains ({allowedMm} mm); the first one counts",
-    expected: "the same length in both units, to within half a step of the coarser one",
-  },
-  "chart-statements-differ-in-kind": {
-    severity: "warning",
-    message: "the two statements {received} are not of one kind; the first one counts",
-    expected: "two ranges, two open ends on one side, or two nominal lengths",
-  },
 
   // Findings of the audit.
 } as const;
 
 /** What keeps a chart, or a part of it, from being read. */
-export const readingIssues: typeof catalogue = defineIssues(catalogue);
+export const readingIssues: typeof cellIssues & typeof catalogue = defineIssues({
+  ...cellIssues,
+  ...catalogue,
+});
