@@ -78,13 +78,13 @@ const BUDGETS: readonly {
     what: "units, all of it, with outcome",
     code: 'export * from "@tapewise/units";',
     kB: 5.8,
-    why: "All that reads, converts, rounds and writes lengths: both of the above, which share a table of units and exact arithmetic. Half of it tells fifteen ways to misread a length apart and says so in a sentence.",
+    why: "All of it: 1.7 kB are the grammar of what people write, 0.8 kB outcome, 0.7 kB the search for the unit that is meant, 0.6 kB the sentences of fifteen misreadings, 0.6 kB exact arithmetic, 0.5 kB writing, 0.5 kB the signs of word processors, 0.4 kB units and their words. 4 kB would cost one of these: shorter catalogues and tables in place of code save under 30 bytes each after gzip.",
   },
   {
     what: "units without outcome",
     code: 'export * from "@tapewise/units";',
     kB: 5,
-    why: "The package's own share. 4 kB would do for all but the words of the fifteen misreadings and of units of other kinds.",
+    why: "The package's own share of it; no bundle has it without outcome, which every other package needs as well.",
   },
   {
     what: "millimetres",
