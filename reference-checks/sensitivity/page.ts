@@ -24,12 +24,12 @@ const pair = (effect: Effect, figure: (end: EndEffect) => number | undefined): s
     .join(" / ");
 
 /** By how much the worse end raises the share of wrong sizes. */
-export function harmOf({ wrong, ends }: Effect): number {
+function harmOf({ wrong, ends }: Effect): number {
   return Math.max(...ends.map(({ wrongIfSo, wrongIfTold }) => (wrongIfSo ?? wrongIfTold) - wrong));
 }
 
 /** Facts in the order of what not knowing them costs. */
-export function mostHarmful(effects: readonly Effect[]): readonly Effect[] {
+function mostHarmful(effects: readonly Effect[]): readonly Effect[] {
   return effects.filter(({ assumption }) => assumption.isFact).toSorted((a, b) => harmOf(b) - harmOf(a));
 }
 

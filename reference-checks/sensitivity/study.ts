@@ -132,12 +132,7 @@ function priorOf(someone: Someone, model: Figures): Prior | undefined {
 }
 
 /** The person as the library sees them when it takes these figures for granted. */
-export function personOf(
-  someone: Someone,
-  readings: readonly string[],
-  model: Figures,
-  tool: ToolOf,
-): Person {
+function personOf(someone: Someone, readings: readonly string[], model: Figures, tool: ToolOf): Person {
   const estimate = parseEstimate({
     dimension: "torso-length",
     readings: readings.map((text) => parseLength(text)),
@@ -160,7 +155,7 @@ export interface Picked {
   readonly probability: number;
 }
 
-export function pickOf(person: Person, chart: SizeChart, model: Figures): Picked | undefined {
+function pickOf(person: Person, chart: SizeChart, model: Figures): Picked | undefined {
   const policy = { ...defaultPolicy, tieLoss: model.tieLoss, mostFurtherReadings: 0 };
   const outcome = recommend(person, chart, { unit: "cm", policy });
   return outcome.ok ? { pick: outcome.value.pick, probability: outcome.value.probability } : undefined;
