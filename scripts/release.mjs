@@ -62,6 +62,16 @@ for (const tarball of tarballs) {
   must(`attw ${tarball}`, "npx", ["attw", tarball, "--profile", "esm-only", "--quiet"]);
 }
 
+const homeless = names.filter((name) => {
+  const manifest = JSON.parse(readFileSync(join(root, "packages", name, "package.json"), "utf8"));
+  return manifest.repository === undefined;
+});
+if (homeless.length > 0) {
+  console.log(
+    `\nFirst: npm takes --provenance only of packages that name the repository of the build. Say it as "repository"\n` +
+      `{ "type": "git", "url": …, "directory": "packages/NAME" } in the package.json of ${homeless.join(", ")}.`,
+  );
+}
 console.log(
   `\n${tarballs.length} packages of version ${version} are ready. Nothing was published. To publish them, in CI:\n`,
 );

@@ -5,6 +5,7 @@ const ORDER = [
   "version",
   "description",
   "license",
+  "repository",
   "type",
   "sideEffects",
   "engines",
@@ -13,7 +14,7 @@ const ORDER = [
   "dependencies",
   "bin",
 ] as const;
-const OPTIONAL: ReadonlySet<string> = new Set(["dependencies", "bin"]);
+const OPTIONAL: ReadonlySet<string> = new Set(["repository", "dependencies", "bin"]);
 
 /** Where a library package's manifest differs from the shape that all of them share. */
 export function checkManifestShape(folder: string, manifest: Manifest, version: string): readonly string[] {
@@ -33,6 +34,10 @@ export function checkManifestShape(folder: string, manifest: Manifest, version: 
   expectSame("name", manifest.name, name === "tapewise" ? name : `@tapewise/${name}`);
   expectSame("version", manifest.version, version);
   expectSame("license", manifest.license, "MIT");
+  if (manifest.repository !== undefined) {
+    const { url } = manifest.repository;
+    expectSame("repository", manifest.repository, { type: "git", url, directory: folder });
+  }
   expectSame("type", manifest.type, "module");
   expectSame("sideEffects", manifest.sideEffects, false);
   expectSame("engines", manifest.engines, { node: ">=20" });

@@ -10,6 +10,7 @@ export interface Manifest {
   readonly name: string;
   readonly version: string;
   readonly license?: string;
+  readonly repository?: Readonly<Record<string, string>>;
   readonly type?: string;
   readonly sideEffects?: boolean;
   readonly engines?: Readonly<Record<string, string>>;
