@@ -53,7 +53,9 @@ describe("a row", () => {
     ],
     [
       rowOf({
-        estimates: { "hip-girth": { mm: 1000, uncertaintyMm: 1, degreesOfFreedom: Number.POSITIVE_INFINITY } },
+        estimates: {
+          "hip-girth": { mm: 1000, uncertaintyMm: 1, degreesOfFreedom: Number.POSITIVE_INFINITY },
+        },
       }),
       "outcome-field-invalid@estimates.hip-girth.degreesOfFreedom",
     ],
