@@ -19,6 +19,7 @@ const csv = [
 
 /** The suite of charts. */
 export const chartsSuite: Suite = {
+  name: "charts",
   title: "A chart of eight sizes and two dimensions, from text",
   async prepare() {
     return {

@@ -1,7 +1,6 @@
 // One choice among eight sizes for many people: columns beside the bare evaluations of Φ at the sixteen ends, beside
-// the same choice put together from general-purpose libraries, and beside drawing.
+// compositions of general-purpose libraries, beside drawing, and for more and more people.
 import { execFileSync } from "node:child_process";
-import studentCdf from "@stdlib/stats-base-dists-t-cdf";
 import { parseChart } from "@tapewise/charts";
 import {
   chooseColumns,
@@ -14,13 +13,17 @@ import { parseEstimate } from "@tapewise/measurement";
 import { unwrap } from "@tapewise/outcome";
 import { createRandom, normalCdf } from "@tapewise/statistics";
 import { parseLength } from "@tapewise/units";
-import jstat from "jstat";
-import { erf } from "mathjs";
-import { cumulativeStdNormalProbability } from "simple-statistics";
+import { chooseComposed, LASTING_DEGREES, LASTING_MM, type Toolbox, toolboxes } from "./composed.ts";
+import { growthPower, timeSizes } from "./growth.ts";
 import type { Suite } from "./suite.ts";
 
 const PEOPLE = 200;
 const DRAWS = 10_000;
+const READINGS = 3;
+const GROWING = [1e3, 1e4, 1e5, 1e6, 1e7];
+const ROUNDS = 5;
+/** So many people are asked about in each timing of a smaller number. */
+const AT_LEAST = 1e6;
 const rows = Array.from({ length: 8 }, (_, k) => `S${k},${34 + 3 * k}-${38.5 + 3 * k}`);
 const chart = parseChart(["size,torso-length (cm)", ...rows].join("\n"), { chart: "Eight sizes" });
 const plan = unwrap(safeCompileColumns(chart, { read: ["torso-length"] }));
@@ -35,25 +38,6 @@ function invent(count: number): PeopleColumns & { readonly degreesOfFreedom: Flo
     sdsMm: column(() => 5 + 8 * random.uniform()),
     degreesOfFreedom: column(() => 9 + 20 * random.uniform()),
   };
-}
-
-/** The likeliest size of everybody, and what misfit to expect of each, from somebody else's Φ. */
-function compose({ meansMm, sdsMm }: PeopleColumns, cdf: (z: number, person: number) => number): number {
-  let sum = 0;
-  for (let person = 0; person < meansMm.length; person += 1) {
-    const [mean, sd] = [meansMm[person] as number, sdsMm[person] as number];
-    let [pick, best] = [0, -1];
-    for (let size = 0; size < ends.length; size += 2) {
-      const a = ((ends[size] as number) - mean) / sd;
-      const b = ((ends[size + 1] as number) - mean) / sd;
-      const [below, upTo] = [cdf(a, person), cdf(b, person)];
-      const density = (z: number) => Math.exp(-0.5 * z * z) / Math.sqrt(2 * Math.PI);
-      sum += sd * (a * below + density(a) + density(b) - b * (1 - upTo));
-      if (upTo - below > best) [pick, best] = [size, upTo - below];
-    }
-    sum += pick;
-  }
-  return sum;
 }
 
 /** The likeliest size of everybody by drawing. */
@@ -75,19 +59,6 @@ function draw({ meansMm, sdsMm }: PeopleColumns, next: () => number): number {
   return sum;
 }
 
-/** Nanoseconds for each of so many people, and the memory of the process afterwards in MiB. */
-function grow(count: number): string {
-  const people = invent(count);
-  const out = createChoiceColumns(count, 0);
-  const { sizeProbabilities: _, sizeMisfitsMm: __, ...lean } = out;
-  const { meansMm, sdsMm } = people;
-  const start = performance.now();
-  chooseColumns(plan, { meansMm, sdsMm }, lean);
-  const nanoseconds = ((performance.now() - start) * 1e6) / count;
-  const memory = process.memoryUsage().rss / 1024 / 1024;
-  return `${count.toExponential(0)}: ${nanoseconds.toFixed(0)} ns (${memory.toFixed(0)} MiB)`;
-}
-
 /** Nanoseconds for one Φ of R, over columns; nothing where there is no R. */
 function byR(): string {
   const script =
@@ -105,12 +76,12 @@ function byR(): string {
   }
 }
 
-/** The suite of columns. */
+/** The suite of columns beside what they are made of. */
 export const columnsSuite: Suite = {
-  title: `One choice among eight sizes for each of ${PEOPLE} people`,
+  name: "columns",
+  title: `One choice among eight sizes for each of ${PEOPLE} people, from beliefs`,
   async prepare() {
-    const people = invent(PEOPLE);
-    const { meansMm, sdsMm, degreesOfFreedom } = people;
+    const { meansMm, sdsMm, degreesOfFreedom } = invent(PEOPLE);
     const out = createChoiceColumns(PEOPLE, 8);
     const random = createRandom(2);
     const persons = Array.from(meansMm, (mm) => ({
@@ -122,14 +93,9 @@ export const columnsSuite: Suite = {
         }),
       ],
     }));
-    // Once to warm up: the engine compiles what runs often.
-    grow(1e5);
-    const growth = [1e3, 1e4, 1e5, 1e6, 1e7].map((count) => grow(count));
     return {
       baseline: "Φ at the sixteen ends, a bare loop over typed arrays",
-      note:
-        `No two sizes share an end, so that there are 16 evaluations of Φ; columns need the density there too, pick, settle, judge and tell why. ` +
-        `By the number of people, with the memory of the whole process: ${growth.join(", ")}.${byR()}`,
+      note: `No two sizes share an end, so that there are 16 evaluations of Φ; columns need the density there too, pick, settle, judge and tell why.${byR()}`,
       tasks: [
         {
           name: "Φ at the sixteen ends, a bare loop over typed arrays",
@@ -152,21 +118,126 @@ export const columnsSuite: Suite = {
           name: "recommend, one by one",
           work: () => persons.map((one) => recommend(one, chart, { unit: "cm" })),
         },
-        {
-          name: "composed with simple-statistics (a table of four decimals)",
-          work: () => compose(people, cumulativeStdNormalProbability),
-        },
-        { name: "composed with jstat", work: () => compose(people, (z) => jstat.normal.cdf(z, 0, 1)) },
-        {
-          name: "composed with mathjs (erf)",
-          work: () => compose(people, (z) => 0.5 * (1 + erf(z * Math.SQRT1_2))),
-        },
-        {
-          name: "composed with @stdlib, Student's t",
-          work: () => compose(people, (z, person) => studentCdf(z, degreesOfFreedom[person] as number)),
-        },
-        { name: `${DRAWS} draws a person`, work: () => draw(people, () => random.normal()) },
+        { name: `${DRAWS} draws a person`, work: () => draw({ meansMm, sdsMm }, () => random.normal()) },
       ],
+    };
+  },
+};
+
+/** Readings of everybody, in a row for each person. */
+function inventReadings(): Float64Array {
+  const random = createRandom(3);
+  const { meansMm } = invent(PEOPLE);
+  return Float64Array.from(
+    { length: PEOPLE * READINGS },
+    (_, k) => (meansMm[Math.floor(k / READINGS)] ?? 0) + 6 * random.normal(),
+  );
+}
+
+/** Means, uncertainties and degrees of freedom of readings, as the compositions work them out, into columns. */
+function sumUp(
+  readings: Float64Array,
+  { meansMm, sdsMm, degreesOfFreedom }: ReturnType<typeof invent>,
+): void {
+  const lasting = LASTING_MM ** 2;
+  for (let person = 0; person < PEOPLE; person += 1) {
+    let sum = 0;
+    for (let k = 0; k < READINGS; k += 1) sum += readings[person * READINGS + k] as number;
+    const mean = sum / READINGS;
+    let squares = 0;
+    for (let k = 0; k < READINGS; k += 1)
+      squares += ((readings[person * READINGS + k] as number) - mean) ** 2;
+    const own = squares / (READINGS - 1) / READINGS;
+    const variance = own + lasting;
+    meansMm[person] = mean;
+    sdsMm[person] = Math.sqrt(variance);
+    degreesOfFreedom[person] = variance ** 2 / (own ** 2 / (READINGS - 1) + lasting ** 2 / LASTING_DEGREES);
+  }
+}
+
+/** The suite of columns beside compositions of libraries. */
+export const columnsLibrariesSuite: Suite = {
+  name: "columns",
+  title: `One choice among eight sizes for each of ${PEOPLE} people, from three readings in mm`,
+  async prepare() {
+    const readings = inventReadings();
+    const columns = invent(PEOPLE);
+    const out = createChoiceColumns(PEOPLE, 8);
+    const people = Array.from({ length: PEOPLE }, (_, k) => ({
+      "torso-length": [...readings.subarray(k * READINGS, (k + 1) * READINGS)],
+    }));
+    const sizes = chart.sizes.map(({ name, ranges }) => ({
+      name,
+      ranges: Object.fromEntries(
+        Object.entries(ranges).map(([dimension, { interval }]) => [dimension, interval]),
+      ),
+    }));
+    const own = "readings summed up in a loop, then columns, Student's t";
+    sumUp(readings, columns);
+    chooseColumns(plan, columns, out);
+    /** How far the chances of a composition are from those of the columns at most. */
+    const farthest = (toolbox: Toolbox): string => {
+      const chances = people.flatMap((person) =>
+        chooseComposed(person, sizes, toolbox).sizes.map(({ probability }) => probability),
+      );
+      const apart = chances.map((chance, k) => Math.abs(chance - (out.sizeProbabilities?.[k] ?? Number.NaN)));
+      return Math.max(...apart).toExponential(0);
+    };
+    return {
+      baseline: own,
+      note:
+        "The compositions go from the readings of a person to an object with the chances of all sizes and the likeliest: mean and " +
+        "standard deviation by the library, the uncertainties added, two evaluations of the distribution for each size. They leave out the expected " +
+        "misfit, the verdict, ties and reasons, which columns give as well. Only two of them have Student's t; the other two take the normal " +
+        `distribution in its place, which is quicker and not what so few readings allow. The chances of the compositions differ from those of the columns by so much at ` +
+        `most: ${Object.entries(toolboxes)
+          .map(([name, toolbox]) => `${name}: ${farthest(toolbox)}`)
+          .join("; ")}.`,
+      tasks: [
+        {
+          name: own,
+          work: () => {
+            sumUp(readings, columns);
+            chooseColumns(plan, columns, out);
+          },
+        },
+        ...Object.entries(toolboxes).map(([name, toolbox]) => ({
+          name: `composed: ${name}`,
+          work: () => people.map((person) => chooseComposed(person, sizes, toolbox)),
+        })),
+      ],
+    };
+  },
+};
+
+/** The suite of more and more people. */
+export const columnsGrowthSuite: Suite = {
+  name: "columns",
+  title: "Columns for more and more people",
+  async prepare() {
+    const times = timeSizes(
+      GROWING.map((count) => {
+        const { meansMm, sdsMm } = invent(count);
+        const { sizeProbabilities: _, sizeMisfitsMm: __, ...lean } = createChoiceColumns(count, 0);
+        const repeat = (): number => {
+          const times = Math.max(1, Math.round(AT_LEAST / count));
+          for (let k = 0; k < times; k += 1) chooseColumns(plan, { meansMm, sdsMm }, lean);
+          return times;
+        };
+        return { size: count, repeat };
+      }),
+      ROUNDS,
+    );
+    const memory = process.memoryUsage().rss / 2 ** 20;
+    const each = times.map(
+      ({ size, ms }) => `${size.toLocaleString("en")} people ${((ms * 1e6) / size).toFixed(0)} ns`,
+    );
+    return {
+      note:
+        `Processor time for each person, the median of ${ROUNDS} rounds in which all numbers took turns: ${each.join(", ")}. ` +
+        `Time grows with the number of people to the power of ${growthPower(times)} (slope of the logarithms and its standard error). ` +
+        `The whole process, with all these columns at once, took ${memory.toFixed(0)} MiB.`,
+      tasks: [],
     };
   },
 };

@@ -23,6 +23,7 @@ function demoCharts(): readonly SizeChart[] {
 
 /** The suite of shares among people. */
 export const coverageSuite: Suite = {
+  name: "coverage",
   title: "A million people against the eight charts of the demo, by torso length",
   async prepare() {
     const charts = demoCharts();
@@ -57,7 +58,7 @@ export const coverageSuite: Suite = {
       baseline: "a million evaluations of Φ",
       note:
         `${charts.length} charts with ${count} ranges. The shares of the people drawn differ from the exact ones by ` +
-        `${worst.toExponential(1)} at most. The lengths of the people take 8 MB; the process with two such lists, engine ` +
+        `${worst.toPrecision(2)} at most. The lengths of the people take 8 MB; the process with two such lists, engine ` +
         `and charts grew to ${largest.toFixed(0)} MiB before the timing.`,
       tasks: [
         {

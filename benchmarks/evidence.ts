@@ -9,6 +9,7 @@ const OUTCOMES = 100_000;
 
 /** The suite of learning from outcomes. */
 export const evidenceSuite: Suite = {
+  name: "evidence",
   title: "A hundred thousand outcomes of eight products as evidence",
   async prepare() {
     const random = createRandom(1);

@@ -8,16 +8,15 @@ import { createRandom } from "@tapewise/statistics";
 import loadHighs from "highs";
 import { linearSumAssignment } from "linear-sum-assignment";
 import { munkres } from "munkres";
+import { growthPower, timeSizes } from "./growth.ts";
 import type { Suite } from "./suite.ts";
 
 const policy = { goal: "chance", unservedCost: 0.5, leastChance: 0.1 } as const;
 /** Members and packs, always ten to one, that are held beside each other. */
 const BESIDE = [250, 25] as const;
-const GROWING = [
-  [500, 50],
-  [1000, 100],
-  [2000, 200],
-] as const;
+const GROWING = [100, 200, 500, 1000, 2000];
+const MEMBERS_TO_A_PACK = 10;
+const ROUNDS = 3;
 
 /** An invented crew and a shelf with four packs for five members, in sizes drawn at random. */
 function crewOf(members: number, packs: number): LendingTable {
@@ -82,17 +81,9 @@ const worthOf = (table: LendingTable): number => {
 const worthFrom = (costs: readonly (readonly number[])[], columns: Iterable<number>): number =>
   [...columns].reduce((sum, column, i) => sum + 1 - (costs[i]?.[column] ?? 0), 0);
 
-function medianMs(work: () => unknown): number {
-  const times = Array.from({ length: 3 }, () => {
-    const begin = performance.now();
-    work();
-    return performance.now() - begin;
-  });
-  return times.toSorted((a, b) => a - b)[1] ?? 0;
-}
-
 /** The suite of lending. */
 export const lendingSuite: Suite = {
+  name: "lending",
   title: `${BESIDE[0]} members, ${BESIDE[1]} packs of which there are few`,
   async prepare() {
     const table = crewOf(...BESIDE);
@@ -112,18 +103,24 @@ export const lendingSuite: Suite = {
     // Ours goes by billionths; the others by doubles.
     if (!sums.every((sum) => Math.abs(sum - own) < 1e-6))
       throw new Error(`${own} and ${sums.join(", ")} differ`);
-    const grown = GROWING.map(([members, packs]) => {
-      const larger = crewOf(members, packs);
-      return { members, packs, ms: medianMs(() => lendPacks(larger, policy)) };
-    });
-    const [first, last] = [grown[0], grown.at(-1)];
-    const exponent =
-      Math.log((last?.ms ?? 1) / (first?.ms ?? 1)) / Math.log((last?.members ?? 2) / (first?.members ?? 1));
+    const grown = timeSizes(
+      GROWING.map((members) => {
+        const larger = crewOf(members, members / MEMBERS_TO_A_PACK);
+        const count = Math.max(1, Math.round(500 / members));
+        const repeat = (): number => {
+          for (let k = 0; k < count; k += 1) lendPacks(larger, policy);
+          return count;
+        };
+        return { size: members, repeat };
+      }),
+      ROUNDS,
+    );
     return {
       baseline: "lendPacks",
       note:
-        `Larger crews, with ten members to a pack: ${grown.map(({ members, packs, ms }) => `${members} × ${packs} in ${ms.toFixed(0)} ms`).join(", ")}; ` +
-        `time grows with the number of members to the power of ${exponent.toFixed(1)}. All four come to the same sum; ` +
+        `Other crews, with ${MEMBERS_TO_A_PACK} members to a pack, in ms of a processor: ${grown.map(({ size, ms }) => `${size} members ${ms.toPrecision(3)}`).join(", ")}; ` +
+        `time grows with the number of members to the power of ${growthPower(grown)} (slope of the logarithms and its standard error). ` +
+        "All four come to the same sum; " +
         "only lendPacks says what one more pack would bring, and which of equal answers it gives.",
       tasks: [
         { name: "lendPacks", work: () => lendPacks(table, policy) },

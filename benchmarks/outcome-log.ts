@@ -27,6 +27,7 @@ function rowOf(k: number, normal: number): OutcomeRow {
 
 /** The suite of the log. */
 export const outcomeLogSuite: Suite = {
+  name: "log",
   title: `A log of ${COUNT} outcomes`,
   async prepare() {
     const random = createRandom(1);

@@ -51,6 +51,7 @@ const evaluations: Readonly<Record<string, () => number>> = {
 
 /** The suite of one choice. */
 export const recommendSuite: Suite = {
+  name: "recommend",
   title: "One choice from raw text, six sizes, two dimensions",
   async prepare() {
     fromReadings();

@@ -14,6 +14,7 @@ function sumOver(work: (inches: number) => number): number {
 
 /** The suite of lengths. */
 export const unitsSuite: Suite = {
+  name: "units",
   title: `${COUNT} lengths in inches to millimetres`,
   async prepare() {
     const texts = Array.from({ length: COUNT }, (_, i) => `${(i + 1) / 8} in`);

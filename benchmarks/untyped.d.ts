@@ -1,5 +1,10 @@
 declare module "jstat" {
-  const jstat: { readonly normal: { readonly cdf: (x: number, mean: number, sd: number) => number } };
+  const jstat: {
+    readonly mean: (values: readonly number[]) => number;
+    readonly stdev: (values: readonly number[], isSample: boolean) => number;
+    readonly normal: { readonly cdf: (x: number, mean: number, sd: number) => number };
+    readonly studentt: { readonly cdf: (t: number, degrees: number) => number };
+  };
   export default jstat;
 }
 declare module "js-quantities" {

@@ -15,6 +15,7 @@ import {
   figuresOn,
   issuesFile,
   resultsFile,
+  withBenchmarks,
   withExamples,
   withFigures,
 } from "./site-pages.ts";
@@ -67,6 +68,12 @@ describe("what pages repeat of the code is as the code has it", () => {
   test("the functions that a reader can try: each on one page, and no other than the one that runs", () => {
     expect(pages.flatMap(({ text }) => examplesOn(text)).sort()).toEqual([...exampleIds].sort());
     for (const { file, text } of pages) expect(withExamples(text) === text, `${file}: ${WRITE}`).toBe(true);
+  });
+
+  test("the results of the benchmarks", () => {
+    const shown = pages.filter(({ text }) => text.includes("<!-- results of the benchmarks -->"));
+    expect(shown).toHaveLength(1);
+    for (const { file, text } of shown) expect(text, `${file}: ${WRITE}`).toBe(withBenchmarks(text));
   });
 
   test("the page of the command shows the help of every verb", () => {

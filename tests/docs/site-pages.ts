@@ -51,6 +51,24 @@ export function examplesOn(page: string): readonly string[] {
   return [...page.matchAll(EXAMPLE)].map((match) => match[2] ?? "");
 }
 
+/** What a page holds between the marks of the benchmarks. */
+const BENCHMARKS = /(<!-- results of the benchmarks -->\n)([\s\S]*?)(<!-- end of results -->)/g;
+export const benchmarksFile = "benchmarks/RESULTS.md";
+
+/** A page with the results of the benchmarks as they were written last, each table and paragraph with its origin. */
+export function withBenchmarks(page: string): string {
+  const passages = readFileSync(join(root, benchmarksFile), "utf8")
+    .trim()
+    .split(/\n{2,}/)
+    .slice(2);
+  const marked = passages.map((text) =>
+    text.startsWith("## ") ? text : `<!-- from: ${benchmarksFile} -->\n\n${text}`,
+  );
+  return page.replace(BENCHMARKS, (_all, begin: string, _old: string, end: string) =>
+    [begin, ...marked.map((text) => `${text}\n`), end].join("\n"),
+  );
+}
+
 /** A page whose console blocks show what their commands print now. */
 export function withOutputs(file: string, page: string): string {
   const lines = page.split("\n");

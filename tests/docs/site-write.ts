@@ -3,7 +3,15 @@ import { join } from "node:path";
 import { readWorkspace, root } from "../architecture/workspace.ts";
 import { listPages } from "./examples.ts";
 import { exportLists, withExports } from "./readme-exports.ts";
-import { currentIssuePage, docs, issuesFile, withExamples, withFigures, withOutputs } from "./site-pages.ts";
+import {
+  currentIssuePage,
+  docs,
+  issuesFile,
+  withBenchmarks,
+  withExamples,
+  withFigures,
+  withOutputs,
+} from "./site-pages.ts";
 
 // Writes what READMEs and the site's pages repeat of the code: the lists of exports, the issue codes, the pictures, the
 // functions that a reader can try and the outputs of commands; of one file only, where a part of its path is given. The tests only compare. Whoever runs this looks
@@ -21,7 +29,7 @@ for (const [folder, list] of exportLists(packages)) {
 }
 for (const file of listPages()) {
   if (file.startsWith(docs) && isWanted(file))
-    write(file, (page) => withOutputs(file, withExamples(withFigures(page))));
+    write(file, (page) => withOutputs(file, withExamples(withFigures(withBenchmarks(page)))));
 }
 
 function write(file: string, renew: (page: string) => string): void {
