@@ -206,7 +206,7 @@ const fitter: Readonly<Record<FitterReason, string>> = {
   "not-by-size":
     "It does not sit right, and yet by all that is known this is the right size. Let a professional fitter look.",
   "readings-disagree":
-    "What the pack shows and what was read point in opposite directions. Measure again, with a professional fitter.",
+    "What the pack shows and what was read do not go together. Measure again, with a professional fitter.",
   "belt-comes-with-size":
     "The belt does not suit, and this pack has no other one for its size. Let a professional fitter look, or compare another pack.",
   "still-not-right":
