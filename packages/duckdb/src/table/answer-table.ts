@@ -55,11 +55,18 @@ const MOST_MEMORY = "400MB";
  * `chooseLine`.
  *
  * @example
- * ```ts no-run
+ * ```ts
+ * import { tmpdir } from "node:os";
+ * import { join } from "node:path";
  * import { answerTable } from "@tapewise/duckdb";
  * import { charts } from "tapewise";
  * const chart = charts.parseChart("size,torso-length (cm)\nS,38-43\nM,42-48\n", { chart: "Doily 45" });
- * await answerTable({ input: "people.parquet", output: "choices.parquet", charts: [chart] });
+ * const found = await answerTable({
+ *   input: "packages/duckdb/demo/crew.csv",
+ *   output: join(tmpdir(), "choices.parquet"),
+ *   charts: [chart],
+ * });
+ * found.ok && found.value; // => { people: 5, withoutChoice: 1, unreadable: 0 }
  * ```
  */
 export async function answerTable(options: AnswerTableOptions): Promise<outcome.Outcome<AnsweredTable>> {
