@@ -11,7 +11,9 @@ test("the search of the documentation comes with its first use, and finds a page
   await page.keyboard.press("ControlOrMeta+k");
   const field = page.locator("#starlight__search input");
   await field.waitFor();
-  await expect.poll(() => field.evaluate((input) => input === document.activeElement)).toBe(true);
+  await expect
+    .poll(() => field.evaluate((input) => input === document.activeElement), { timeout: 30_000 })
+    .toBe(true);
   await page.keyboard.type("reliability study");
   const found = page.locator(".pagefind-ui__result-link", { hasText: "Run a reliability study" }).first();
   await found.waitFor();
@@ -25,5 +27,7 @@ test("the search opens by its button too", async () => {
   await page.locator("button[data-open-modal]").click();
   const field = page.locator("#starlight__search input");
   await field.waitFor();
-  await expect.poll(() => field.evaluate((input) => input === document.activeElement)).toBe(true);
+  await expect
+    .poll(() => field.evaluate((input) => input === document.activeElement), { timeout: 30_000 })
+    .toBe(true);
 });

@@ -3,6 +3,8 @@ import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
+import { gzip } from "node:zlib";
 
 /** Where the built site lies. */
 export const dist: string = fileURLToPath(new URL("../dist", import.meta.url));
@@ -24,7 +26,9 @@ export interface ServedSite {
   readonly close: () => Promise<void>;
 }
 
-/** Serves the built site as any plain file server does, with file names exactly as they are. */
+const compress = promisify(gzip);
+
+/** Serves the built site as hosts do: text compressed where it may be, file names exactly as they are. */
 export async function serveSite(base: string, folder: string = dist): Promise<ServedSite> {
   const server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://site").pathname);
@@ -34,8 +38,13 @@ export async function serveSite(base: string, folder: string = dist): Promise<Se
       if (inside.startsWith("..")) throw new Error("outside of the site");
       const file = join(folder, path.endsWith("/") ? join(inside, "index.html") : inside);
       const content = await readFile(file);
-      response.writeHead(200, { "content-type": TYPES[extname(file)] ?? "application/octet-stream" });
-      response.end(content);
+      const type = TYPES[extname(file)];
+      const isSmaller = type !== undefined && /\bgzip\b/.test(String(request.headers["accept-encoding"]));
+      response.writeHead(200, {
+        "content-type": type ?? "application/octet-stream",
+        ...(isSmaller ? { "content-encoding": "gzip" } : {}),
+      });
+      response.end(isSmaller ? await compress(content) : content);
     };
     answer().catch(async () => {
       response.writeHead(404, { "content-type": "text/html; charset=utf-8" });

@@ -13,21 +13,17 @@ import { readChart } from "../src/try-it/calls/read-chart.ts";
 import { studyError } from "../src/try-it/calls/study-error.ts";
 import { whoIsServed } from "../src/try-it/calls/who-is-served.ts";
 import { type ExampleId, startOf } from "../src/try-it/examples.ts";
+import { places } from "../src/try-it/places.ts";
 import { useSite } from "./harness.ts";
+import { listPages } from "./harness-pages.ts";
 import { measureTasks } from "./measure-tasks.ts";
 import { dist } from "./serve-site.ts";
 
 const site = useSite();
 
-const pages: Readonly<Record<ExampleId, string>> = {
-  "choose-size": "tutorials/retail-feature/",
-  "read-chart": "reference/chart-format/",
-  "choose-for-table": "how-to/many-people/",
-  "average-readings": "explanation/error-budget/",
-  "who-is-served": "how-to/who-is-left-out/",
-  "study-error": "how-to/reliability-study/",
-  "read-length": "how-to/inches-and-fractions/",
-};
+const pages = Object.fromEntries(Object.entries(places).map(([id, { page }]) => [id, page])) as Readonly<
+  Record<ExampleId, string>
+>;
 const all = Object.entries(pages) as readonly (readonly [ExampleId, string])[];
 
 /** Bytes of JavaScript, gzipped, that a page may load until an entry is answered. */
@@ -243,6 +239,17 @@ describe("what cannot be read keeps its text and is told at its field", () => {
     expect(complaints).toEqual([]);
     expect(strays).toEqual([]);
   });
+});
+
+test("each function that an example shows leads to it from the reference", () => {
+  const reference = listPages().filter((path) => path.startsWith("api/"));
+  const led = Object.entries(places).flatMap(([id, { page, functions }]) =>
+    functions.map((name) => ({ path: `api/${name}/`, link: `href="/tapewise/${page}#try-${id}"` })),
+  );
+  expect(led.filter(({ path }) => !reference.includes(path))).toEqual([]);
+  for (const { path, link } of led) {
+    expect(readFileSync(join(dist, path, "index.html"), "utf8"), path).toContain(link);
+  }
 });
 
 test("all of it by keyboard", async () => {

@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { exampleIds } from "../../site/scripts/examples.ts";
 import { drawFigures } from "../../site/scripts/figures.ts";
 import { leadingNumber, tableUnder } from "../../site/scripts/results.ts";
+import { places } from "../../site/src/try-it/places.ts";
 import { readWorkspace, root } from "../architecture/workspace.ts";
 import { runShown } from "./console.ts";
 import { listPages } from "./examples.ts";
@@ -67,6 +68,11 @@ describe("what pages repeat of the code is as the code has it", () => {
 
   test("the functions that a reader can try: each on one page, and no other than the one that runs", () => {
     expect(pages.flatMap(({ text }) => examplesOn(text)).sort()).toEqual([...exampleIds].sort());
+    for (const [id, { page }] of Object.entries(places)) {
+      expect(pages.filter(({ text }) => examplesOn(text).includes(id)).map(({ address }) => address)).toEqual(
+        [`/${page}`],
+      );
+    }
     for (const { file, text } of pages) expect(withExamples(text) === text, `${file}: ${WRITE}`).toBe(true);
   });
 

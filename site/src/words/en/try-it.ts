@@ -78,6 +78,7 @@ export const tryIt = {
   noValue: "There is no value: see what is said at the entries.",
   line: "line {line}",
   entry: "entry {entry}",
+  elsewhere: "Try it: {call} uses this, and you can change what it is called with",
   explain: "what {code} means",
   examples,
 };
