@@ -108,7 +108,7 @@ async function keepPictures(browser: Browser): Promise<void> {
     })()`);
     await page.setViewportSize({ width: KEPT_WIDTH, height });
     const session = await context.newCDPSession(page);
-    const { data } = await session.send("Page.captureScreenshot", { format: "webp", quality: 56 });
+    const { data } = await session.send("Page.captureScreenshot", { format: "webp", quality: 50 });
     const picture = Buffer.from(data, "base64");
     bytes += picture.length;
     writeFileSync(join(folder, `${name}.webp`), picture);
