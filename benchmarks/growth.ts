@@ -1,5 +1,5 @@
 /** Processor time of a piece of work, in milliseconds: other people's jobs stretch the clock, and this far less. */
-export function processorMs(work: () => unknown): number {
+function processorMs(work: () => unknown): number {
   const before = process.cpuUsage();
   work();
   const { user, system } = process.cpuUsage(before);

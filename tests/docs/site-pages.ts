@@ -53,7 +53,7 @@ export function examplesOn(page: string): readonly string[] {
 
 /** What a page holds between the marks of the benchmarks. */
 const BENCHMARKS = /(<!-- results of the benchmarks -->\n)([\s\S]*?)(<!-- end of results -->)/g;
-export const benchmarksFile = "benchmarks/RESULTS.md";
+const benchmarksFile = "benchmarks/RESULTS.md";
 
 /** A page with the results of the benchmarks as they were written last, each table and paragraph with its origin. */
 export function withBenchmarks(page: string): string {

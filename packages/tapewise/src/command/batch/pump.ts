@@ -71,8 +71,9 @@ export function createPump(
     gathered.bytes.set(bytes, gathered.length);
     gathered.length += bytes.length;
   };
-  const room = async (): Promise<void> => {
-    while (underWay >= answerers.most) {
+  /** Waits for room, or until what has gathered is handed out by itself. */
+  const room = async (isWanted: () => boolean = () => true): Promise<void> => {
+    while (underWay >= answerers.most && isWanted()) {
       await new Promise<void>((resolve) => {
         wake = resolve;
       });
@@ -85,10 +86,9 @@ export function createPump(
       if (bytes !== undefined && (gathered.length > 0 || !answerers.isAnyIdle())) {
         gather(first, bytes);
         handOutToIdle();
-        if (gathered.length >= ENOUGH_BYTES) {
-          await room();
-          handOutGathered();
-        }
+        const isEnough = () => gathered.length >= ENOUGH_BYTES;
+        if (isEnough()) await room(isEnough);
+        if (isEnough()) handOutGathered();
       } else {
         await room();
         handOutGathered();
