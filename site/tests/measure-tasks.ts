@@ -65,7 +65,13 @@ export async function medianLongest(
 
 /** Waits until the page has answered what was entered, and drawn what it puts off until there is time. */
 export async function settled(page: Page): Promise<void> {
+  // Once for the question to be asked, and once for the answer to be drawn.
+  await timersDone(page);
   await expect.poll(() => page.locator("main [aria-busy=true]").count(), { timeout: 60_000 }).toBe(0);
-  // Timers of the page that are shorter than this one have fired when it does.
+  await timersDone(page);
+}
+
+/** Timers of the page that are shorter than this one have fired when it does. */
+async function timersDone(page: Page): Promise<void> {
   await page.evaluate("new Promise((done) => setTimeout(() => requestIdleCallback(done), 250))");
 }
