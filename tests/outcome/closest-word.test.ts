@@ -31,3 +31,16 @@ test("the nearest wins", () => {
   expect(closestWord("women", ["men", "women"])).toBe("women");
   expect(closestWord("womn", ["men", "women"])).toBe("women");
 });
+
+test("of equally near words the first wins", () => {
+  expect(closestWord("cot", ["cut", "cat"])).toBe("cut");
+  expect(closestWord("cot", ["cat", "cut"])).toBe("cat");
+});
+
+test("two fifths of the letters may be wrong, and three at most", () => {
+  // Seven letters bear two slips; of ten, two fifths would be four.
+  expect(closestWord("xyature", ["stature"])).toBe("stature");
+  expect(closestWord("xyzture", ["stature"])).toBeUndefined();
+  expect(closestWord("xyzsured-by", ["measured-by"])).toBe("measured-by");
+  expect(closestWord("xyzqured-by", ["measured-by"])).toBeUndefined();
+});

@@ -11,6 +11,10 @@ describe("relocateIssue", () => {
     expect(relocateIssue(issue, ["sizes", 2])).toEqual({ ...issue, path: ["sizes", 2, "from"] });
   });
 
+  test("states no place where neither has one", () => {
+    expect(Object.hasOwn(relocateIssue(issue, ["sizes", 2]), "place")).toBe(false);
+  });
+
   test("adds a place where there is none", () => {
     const place = { file: "chart.csv", line: 4, column: 7 };
     expect(relocateIssue(issue, [], place).place).toEqual(place);

@@ -19,7 +19,8 @@ export function editDistance(a: string, b: string): number {
     for (let j = 1; j <= b.length; j++) {
       const change = a[i - 1] === b[j - 1] ? 0 : 1;
       let best = Math.min(at(last, j) + 1, at(row, j - 1) + 1, at(last, j - 1) + change);
-      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      // Before the first character there is none, so the first of either word is swapped with nothing.
+      const swapped = a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
       if (swapped) best = Math.min(best, at(beforeLast, j - 2) + 1);
       row.push(best);
     }
