@@ -55,7 +55,7 @@ const BUDGETS: readonly {
   {
     what: "the main job: text to estimate, chart and choice",
     code: 'export { recommend } from "@tapewise/fit"; export { parseEstimate } from "@tapewise/measurement"; export { safeParseChartCsv } from "@tapewise/charts"; export { parseLength } from "@tapewise/units";',
-    kB: 42.5,
+    kB: 43,
     why: "What a page needs that takes readings and a chart as people write them. The words of studies and of the audit are in none of it.",
   },
   {
