@@ -8,7 +8,7 @@ import type { WorkerAnswer, WorkerOrder, WorkerTask } from "./worker-task.ts";
 /** Blocks under way for each worker: one that is answered, one that waits, and one that is written. */
 const AHEAD = 3;
 /** What the answers of a worker need in memory, in MB, and no more, so that the engine cleans up in time. */
-const WORKER_LIMITS = { maxYoungGenerationSizeMb: 2, maxOldGenerationSizeMb: 64 };
+const WORKER_LIMITS = { maxYoungGenerationSizeMb: 4, maxOldGenerationSizeMb: 64 };
 
 /**
  * Memory for one block and its answers. It goes to a worker and comes back with the answers, so that nothing is copied
