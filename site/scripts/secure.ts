@@ -1,5 +1,5 @@
 /**
- * After the build: lets the keyboard reach code that scrolls, and gives every page a content security policy of its own, with the hashes of exactly the
+ * After the build: lets the keyboard reach code and tables that scroll, and gives every page a content security policy of its own, with the hashes of exactly the
  * scripts and styles that stand in it. Working pages may connect to nothing at all; pages with the search may
  * fetch its index from where they came from, and run its WebAssembly.
  */
@@ -49,11 +49,13 @@ const files = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((f
 if (files.length === 0) throw new Error(`There is no page in ${dist}: was the site built?`);
 for (const file of files) {
   const path = join(dist, file);
-  // Code that is wider than the screen scrolls, and so must be reached by keyboard, also before a script says so.
-  const html = readFileSync(path, "utf8").replaceAll(
-    "<pre data-language",
-    '<pre tabindex="0" role="group" data-language',
-  );
+  // What is wider than the screen scrolls, and so must be reached by keyboard, also before a script says so.
+  const written = readFileSync(path, "utf8");
+  const scrolling = written.replaceAll("<pre data-language", '<pre tabindex="0" role="group" data-language');
+  // Tables of the documentation scroll too; those of working pages do not.
+  const html = written.includes("sl-markdown-content")
+    ? scrolling.replaceAll("<table>", '<table tabindex="0">')
+    : scrolling;
   const meta = `<meta http-equiv="Content-Security-Policy" content="${policyFor(html)}">`;
   // It stands before the first script and style, because it rules what follows it.
   const secured = html.replace(/<head[^>]*>(?:\s*<meta charset="[^"]*"\s*\/?>)?/, (head) => `${head}${meta}`);
