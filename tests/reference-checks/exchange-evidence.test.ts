@@ -20,7 +20,7 @@ test("the 90 % interval of the offset holds the truth for most of thirty makers"
 });
 
 test("wrong sizes get fewer with the outcomes, and do not rise where a chart is as printed", () => {
-  const [, falls, honest] = findingsOf(study);
+  const [, , falls, honest] = findingsOf(study);
   expect([falls?.requirement, falls?.holds]).toEqual([
     "wrong sizes beyond the floor of a known offset get fewer with the outcomes",
     true,
