@@ -1,10 +1,11 @@
+import { fc, test } from "@fast-check/vitest";
 import { type ExpectedReturns, expectedReturns, type ReturnsRequest } from "@tapewise/afterwards";
 import { parseChart, type SizeChart } from "@tapewise/charts";
-import { choiceErrors } from "@tapewise/coverage";
+import { chartCoverage, choiceErrors } from "@tapewise/coverage";
 import { atLeast, atMost, interval } from "@tapewise/intervals";
 import { InvalidArgumentError, unwrap } from "@tapewise/outcome";
 import { bivariateNormalBox, normalIntervalProbability } from "@tapewise/statistics";
-import { describe, expect, test } from "vitest";
+import { describe, expect } from "vitest";
 import { chartOf, crew, torsoChart } from "../../coverage/crew.ts";
 
 const measuring = { conditions: { measuredBy: "self" }, readings: 3, stepMm: 5 } as const;
@@ -78,6 +79,43 @@ describe("one dimension", () => {
       "torso-length": { mm: 15 },
     });
     expect(relabelled.exchanged).toBeCloseTo(unwrap(choiceErrors(moved, crew(0.3), measuring)).wrong, 4);
+  });
+});
+
+describe("a size that states nothing", () => {
+  // By hand: of N(430, 25²) outside 385 to 415 lies 1 less Φ(−0.6) − Φ(−1.8); one size has nothing to exchange it for.
+  test("fits nobody, as when it is not there", () => {
+    const chart = chartOf({ S: {}, M: { "torso-length": interval(385, 415) } });
+    const { printed } = returns(chart, {});
+    expect(printed.sentBack).toBeCloseTo(1 - normalIntervalProbability(-1.8, -0.6), 6);
+    expect(printed.exchanged).toBeCloseTo(0, 9);
+    expect(printed.sentBack).toBeCloseTo(unwrap(chartCoverage(chart, crew(0.3))).byNone.share, 6);
+  });
+
+  test("of the dimension that a chart goes by first fits nobody, whatever else it states", () => {
+    const hips = { "hip-girth": interval(0, 5000) };
+    const one = { M: { "torso-length": interval(385, 415), ...hips } };
+    const draw = { draw: { people: 300, seed: 3 } };
+    expect(returns(chartOf({ S: hips, ...one }), {}, draw)).toEqual(returns(chartOf(one), {}, draw));
+  });
+
+  const length = fc.integer({ min: 380, max: 480 });
+  test.prop(
+    [fc.array(fc.tuple(length, fc.integer({ min: 10, max: 60 })), { minLength: 1, maxLength: 3 }), fc.nat(3)],
+    {
+      numRuns: 12,
+    },
+  )("law: adding a size that states nothing changes no share", (ranges, place) => {
+    const sizes = ranges.map(
+      ([from, span], k) => [`S${k}`, { "torso-length": interval(from, from + span) }] as const,
+    );
+    const offsets = { "torso-length": { mm: 12 } };
+    const { printed, relabelled } = returns(
+      chartOf(Object.fromEntries([...sizes.slice(0, place), ["none", {}], ...sizes.slice(place)])),
+      offsets,
+    );
+    const without = returns(chartOf(Object.fromEntries(sizes)), offsets);
+    expect({ printed, relabelled }).toEqual({ printed: without.printed, relabelled: without.relabelled });
   });
 });
 

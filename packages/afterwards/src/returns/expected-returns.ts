@@ -21,6 +21,9 @@ const PEOPLE = 4000;
  * taken in closed form; where several do, people are drawn. An offset that is itself uncertain is averaged over, as a
  * normal variable that is the same for every size.
  *
+ * As in `chartCoverage`, a size that does not state the dimension by which the chart goes first fits nobody: adding
+ * one that states nothing changes no share.
+ *
  * It is taken that everybody whom a size does not fit notices and exchanges it, and that nobody else does: the share
  * is one of sizes that do not fit, and an upper bound of exchanges about fit.
  *
@@ -96,7 +99,7 @@ export function expectedReturns(
     { mm, uncertaintyMm: doubtMm }: { readonly mm: number; readonly uncertaintyMm: number },
   ): Pick<ExpectedReturns, "printed" | "relabelled" | "standardError"> {
     const ends = boxes
-      .flatMap(([range]) => (range === undefined ? [] : [range.from, range.to]))
+      .flatMap(([range] = []) => (range === undefined ? [] : [range.from, range.to]))
       .filter(Number.isFinite);
     const stretches = pickStretches(
       (at) => pickAt([at]),

@@ -8,8 +8,11 @@ export interface JudgedLength {
   readonly uncertaintyMm: number;
 }
 
-/** The printed ranges of each size in the judged dimensions, in their order. */
-export type Boxes = readonly (readonly (Interval | undefined)[])[];
+/**
+ * The printed ranges of each size in the judged dimensions, in their order; nothing for a size that does not state the
+ * first of them, for it is not judged and fits nobody.
+ */
+export type Boxes = readonly (readonly (Interval | undefined)[] | undefined)[];
 
 /** A chart that says "hip" and not which is judged by one of these. */
 const HIPS: readonly DimensionId[] = ["hip-belt-girth", "hip-girth"];
@@ -17,13 +20,19 @@ const HIPS: readonly DimensionId[] = ["hip-belt-girth", "hip-girth"];
 /** The printed ranges of a chart. */
 export function boxesOf(chart: SizeChart, judged: readonly JudgedLength[]): Boxes {
   const charted = judged.map(({ dimension }) => chartedAs(chart, dimension));
-  return chart.sizes.map(({ ranges }) => charted.map((dimension) => ranges[dimension]?.interval));
+  const [main] = charted;
+  return chart.sizes.map(({ ranges }) =>
+    main === undefined || ranges[main] === undefined
+      ? undefined
+      : charted.map((dimension) => ranges[dimension]?.interval),
+  );
 }
 
 /** Which sizes truly fit a body whose lengths are given as the printed chart would have them. */
 export function fitsOf(boxes: Boxes, lengthsMm: readonly number[]): readonly boolean[] {
-  return boxes.map((box) =>
-    box.every((range, place) => range === undefined || contains(range, lengthsMm[place] ?? 0)),
+  return boxes.map(
+    (box) =>
+      box?.every((range, place) => range === undefined || contains(range, lengthsMm[place] ?? 0)) === true,
   );
 }
 

@@ -25,7 +25,7 @@ export function sumReturns(
   chosenMm: number,
   trueMm: number,
 ): ReturnShares {
-  const ends = boxes.flatMap(([range]) => endsOf(range)).map((end) => end + trueMm);
+  const ends = boxes.flatMap(([range] = []) => endsOf(range)).map((end) => end + trueMm);
   const lowest = Math.min(distribution.quantile(1e-9), ...ends);
   const highest = Math.max(distribution.quantile(1 - 1e-9), ...ends);
   const cuts = [...new Set([lowest, ...ends, highest])].sort((a, b) => a - b);
