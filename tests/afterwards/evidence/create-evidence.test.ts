@@ -1,4 +1,4 @@
-import { createEvidence, evidenceDefaults } from "@tapewise/afterwards";
+import { createEvidence, evidenceDefaults, learnProduct, type ProductKey } from "@tapewise/afterwards";
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { normalCdf } from "@tapewise/statistics";
 import { describe, expect, test } from "vitest";
@@ -63,6 +63,32 @@ describe("mistakes of the program", () => {
 
   test("what never came cannot be taken out", () => {
     expect(() => createEvidence().remove(ofM)).toThrow(InvalidArgumentError);
+  });
+
+  // The range of M begins at 430 mm: a body at 441 that found it too long, and one at 470 that found it too short.
+  test.each([
+    [1, "the last one"],
+    [2, "one of several"],
+  ])("of %i outcomes, another one than came cannot be taken out: %s", (count) => {
+    const evidence = createEvidence();
+    const below = { ...ofM, side: "below", meanMm: 441, sdMm: 6 } as const;
+    add(evidence, below, count);
+    const before = tableOf(evidence);
+    expect(() => evidence.remove({ ...below, side: "above", meanMm: 470 })).toThrow(InvalidArgumentError);
+    expect(tableOf(evidence)).toEqual(before);
+    for (let i = 0; i < count; i += 1) evidence.remove(below);
+    expect(evidence.tablesOf(ofM, "torso-length")).toEqual([]);
+  });
+
+  test("the product of a row of the log is no key", () => {
+    const product: { maker: string; chart: string } = { maker: "Gingham", chart: "Doily 45" };
+    const key = product as unknown as ProductKey;
+    const evidence = createEvidence();
+    expect(() => evidence.tablesOf(key, "torso-length")).toThrow("key.product ");
+    expect(() => learnProduct(evidence, key, "torso-length")).toThrow(InvalidArgumentError);
+    const { product: _, ...nameless } = ofM;
+    expect(() => evidence.add(nameless as typeof ofM)).toThrow("seen.product ");
+    expect(() => evidence.add({ ...ofM, maker: 7 as unknown as string })).toThrow("seen.maker ");
   });
 
   test.each([

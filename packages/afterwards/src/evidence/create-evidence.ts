@@ -1,5 +1,7 @@
 import type { ChartDimension } from "@tapewise/charts";
 import { InvalidArgumentError } from "@tapewise/outcome";
+import { canBeSum } from "./can-be-sum.ts";
+import { checkKey } from "./check-key.ts";
 import { checkModel } from "./check-model.ts";
 import { checkSeen } from "./check-seen.ts";
 import { evidenceDefaults } from "./data.ts";
@@ -31,10 +33,17 @@ export interface Evidence {
   /**
    * Takes one outcome out again. What is left is, bit for bit, what it would be had it never come.
    *
-   * @throws {@link InvalidArgumentError} as `add` does, and where the product has no outcome of the dimension.
+   * No outcome is kept, only their sum: one that never came is refused where what would be left is the sum of no
+   * outcomes, always so when it would be the last one. Between similar outcomes the caller has to know which one came.
+   *
+   * @throws {@link InvalidArgumentError} as `add` does, and for an outcome that cannot have been added; nothing is changed.
    */
   remove(seen: SeenOutcome): void;
-  /** The tables of one maker's products in one dimension, by the name of the product. */
+  /**
+   * The tables of one maker's products in one dimension, by the name of the product.
+   *
+   * @throws {@link InvalidArgumentError} for a key without a product, such as the `product` of a row of the log, which says `chart`.
+   */
   tablesOf(maker: ProductKey, dimension: ChartDimension): readonly ProductTable[];
 }
 
@@ -76,8 +85,15 @@ export function createEvidence(model: EvidenceModel = evidenceDefaults): Evidenc
       count: 0,
       units: new Float64Array(NODES),
     };
-    addLogLikelihood(table.units, seen, scaleFor(model, dimension), model.slipProbability, sign);
+    const scale = scaleFor(model, dimension);
+    addLogLikelihood(table.units, seen, scale, model.slipProbability, sign);
     table.count += sign;
+    if (sign === -1 && !canBeSum(table.units, table.count, model.slipProbability)) {
+      // Whole numbers: putting it back leaves no trace.
+      addLogLikelihood(table.units, seen, scale, model.slipProbability, 1);
+      table.count += 1;
+      throw new InvalidArgumentError("seen", seen, "an outcome that was added before");
+    }
     if (table.count === 0) products.delete(product);
     else products.set(product, table);
     if (products.size === 0) makers.delete(maker);
@@ -87,10 +103,12 @@ export function createEvidence(model: EvidenceModel = evidenceDefaults): Evidenc
     model,
     add: (seen) => change(seen, 1),
     remove: (seen) => change(seen, -1),
-    tablesOf: (maker, dimension) =>
-      [...(makers.get(makerKey(maker, dimension))?.values() ?? [])]
+    tablesOf: (maker, dimension) => {
+      checkKey(maker, "key");
+      return [...(makers.get(makerKey(maker, dimension))?.values() ?? [])]
         .sort((a, b) => (a.key.product < b.key.product ? -1 : 1))
-        .map((table) => ({ ...table, units: table.units.slice() })),
+        .map((table) => ({ ...table, units: table.units.slice() }));
+    },
   };
 }
 

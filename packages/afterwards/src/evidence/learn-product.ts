@@ -15,6 +15,8 @@ import { summariseLocated } from "./summarise-located.ts";
  * A. Gelman & others, Bayesian Data Analysis, 3rd edition, 2013, chapter 5). Integrals are sums over points that
  * are placed where the probability is; nothing is drawn at random.
  *
+ * @throws {@link InvalidArgumentError} for a key without a product, such as the `product` of a row of the log, which says `chart`.
+ *
  * @example
  * ```ts
  * import { createEvidence, learnProduct } from "@tapewise/afterwards";
