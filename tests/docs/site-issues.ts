@@ -309,7 +309,6 @@ const EXAMPLES: Readonly<Record<string, Readonly<Record<string, string | number>
     seconds: 10,
     lock: "outcomes.ndjson.lock",
   },
-  "outcome-log-unsure": { received: "outcomes.ndjson", who: "process 4711 on shed" },
   "coverage-size-not-judged": { received: "M" },
   "coverage-charts-differ": { other: "Teaspoon 35" },
   "person-not-an-object": { received: "a list" },

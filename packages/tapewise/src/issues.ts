@@ -186,13 +186,8 @@ const catalogue = {
   },
   "outcome-log-busy": {
     severity: "error",
-    message: "{received} is being rewritten by {who} and did not come free within {seconds} s",
-    expected: "to be tried again; if nobody rewrites the log any more, “{lock}” may be removed",
-  },
-  "outcome-log-unsure": {
-    severity: "error",
-    message: "{received} is being rewritten by {who}, so that it cannot be told whether the row was kept",
-    expected: "the same row with the same id once more; a row that comes twice is counted once",
+    message: "{received} is being written by {who} and did not come free within {seconds} s",
+    expected: "to be tried again; if nobody writes the log any more, “{lock}” may be removed",
   },
   "study-picture-unknown": {
     severity: "error",

@@ -168,13 +168,31 @@ describe("forgetting", () => {
     expect(readdirSync(dirname(path))).toEqual([basename(path)]);
   });
 
-  test("removes lines that cannot be read and name the person, half names in half lines left aside", async () => {
+  test("removes lines that cannot be read and have the person as their person, half names left aside", async () => {
     const path = newLog();
-    const named = ['{"v":7,"person":"p1"}', '{"v":1,"person":"p1","size', '{"person":"p1"}'];
-    const unnamed = ['{"v":7,"person":"p2"}', '{"person":"p', '{"v":1,"person":"p12'];
-    writeFileSync(path, `${[...named, ...unnamed].join("\n")}\n{"v":1,"person":"p1`);
+    const named = [
+      '{"v":7,"person":"p1"}',
+      '{"v":1,"person":"p1","size',
+      '{"person": "p1"}',
+      '{"person": "p1"',
+    ];
+    const unnamed = ['{"v":7,"person":"p2"}', '{"person":"p', '{"v":1,"person":"p12', '{"v":1,"person":"p1'];
+    writeFileSync(path, [...named, ...unnamed].join("\n"));
     expect(unwrap(await fileOutcomeStore(path).forget("p1"))).toEqual({ rows: 0, unreadable: 4 });
-    expect(readFileSync(path, "utf8")).toBe(`${unnamed.join("\n")}\n`);
+    expect(readFileSync(path, "utf8")).toBe(unnamed.join("\n"));
+  });
+
+  test("a word in any other field names nobody: sizes, members and rows of another version stay", async () => {
+    const path = newLog();
+    const others = [
+      '{"v":2,"person":"robin","size":"M"}',
+      '{"id":"M","readings":{"torso-length":["43 cm"]}}',
+      '{"v":1,"person":"robin","size":"M","outc',
+      '{"v":1,"product":{"chart":"say \\"person\\":\\"M\\""},"si',
+    ].join("\n");
+    writeFileSync(path, others);
+    expect(unwrap(await fileOutcomeStore(path).forget("M"))).toEqual({ rows: 0, unreadable: 0 });
+    expect(readFileSync(path, "utf8")).toBe(others);
   });
 
   test("through a link, the file that it leads to is rewritten", async () => {

@@ -1,7 +1,5 @@
 /// <reference types="node" />
 import { constants, type FileHandle, open, readFile, stat } from "node:fs/promises";
-import type { Holder } from "./holder.ts";
-import { waitForLock } from "./lock.ts";
 import { syncFolder } from "./sync-folder.ts";
 
 /** How an attempt to add a line came out. */
@@ -10,8 +8,6 @@ export type Attempt =
   | { readonly kind: "there" }
   /** The line was written, and the file that holds it is not the log any more. */
   | { readonly kind: "replaced" }
-  /** The line was written, and then the log was held for so long that it cannot be told which of the two holds. */
-  | { readonly kind: "unsure"; readonly by: Holder | "unknown" }
   /** The system took only a part of the line. */
   | { readonly kind: "cut-short"; readonly written: number; readonly of: number };
 
@@ -19,8 +15,6 @@ export type Attempt =
 export interface Appending {
   /** Whether the line shall outlast a loss of power. */
   readonly isSynced: boolean;
-  /** How long to wait, in milliseconds, for somebody who rewrites the log. */
-  readonly patienceMs: number;
 }
 
 const LINE_FEED = 10;
@@ -33,14 +27,10 @@ const MOST_TRIES = 5;
  * line begins with one. Afterwards the line is read back: whoever was killed in the middle of a write between the look
  * and ours has left half a line before it, and then ours is written once more.
  *
- * Then it is made sure that the file is still the log: a log that is rewritten gets a new file, and what came into the
- * old one after it was copied has to be added again.
+ * The caller has announced the write, so that nobody is forgotten meanwhile. A program that knows nothing of that, such
+ * as an editor, may still have put another file in the log's place: then the line has to be added again.
  */
-export async function appendLine(
-  path: string,
-  line: string,
-  { isSynced, patienceMs }: Appending,
-): Promise<Attempt> {
+export async function appendLine(path: string, line: string, { isSynced }: Appending): Promise<Attempt> {
   const file = await open(path, constants.O_RDWR | constants.O_APPEND | constants.O_CREAT, 0o666);
   try {
     const bytes = Buffer.from(`${line}\n`);
@@ -59,9 +49,6 @@ export async function appendLine(
       }
       if (tries + 1 >= MOST_TRIES) return { kind: "cut-short", written: 0, of: whole.length };
     }
-    // In this order: whoever held the lock while we wrote, and is done with it, has replaced the file by now.
-    const kept = await waitForLock(path, patienceMs);
-    if (kept !== undefined) return { kind: "unsure", by: kept.by };
     return { kind: (await isLog(file, path)) ? "there" : "replaced" };
   } finally {
     await file.close();

@@ -16,10 +16,11 @@ import {
   success,
 } from "@tapewise/outcome";
 import { tapewiseIssues } from "../issues.ts";
+import { announceWriter, waitForWriters } from "./announce.ts";
 import { appendLine, findLine } from "./append-line.ts";
 import { forgetLines } from "./forget-lines.ts";
 import { codeOf, type Holder, isSystemError } from "./holder.ts";
-import { lockOf, takeLock, waitForLock } from "./lock.ts";
+import { lockOf, takeLock } from "./lock.ts";
 import { readLines } from "./read-lines.ts";
 
 /** How a log is kept in a file. */
@@ -39,16 +40,16 @@ const PATIENCE_MS = 10_000;
  * Keeps outcomes in a file of one JSON object a line, which any number of processes of one machine may add to at the
  * same time.
  *
- * - **Adding** is one write of a whole line to the end of the file (`O_APPEND`), without a lock: whoever is killed
- *   holds up nobody, and at most the line that was being written is lost. Half a line that was left is never joined to
- *   a good one: every line is read back, and written again where it did not come to stand by itself.
+ * - **Adding** is one write of a whole line to the end of the file (`O_APPEND`); writers do not wait for each other.
+ *   Whoever is killed holds up nobody, and at most the line that was being written is lost. Half a line that was left is
+ *   never joined to a good one: every line is read back, and written again where it did not come to stand by itself.
  * - **Forgetting** rewrites the file beside the log and renames it into place, under a lock that only those who forget
- *   take. Whoever adds a row looks afterwards whether the file was replaced meanwhile, and if the row was not carried
- *   over, adds it again. A lock whose holder died is taken away.
+ *   take. A writer announces itself by a file beside the log, and forgetting waits until none is at it, so that a row
+ *   that was forgotten never comes back. Locks and announcements of those who died are taken away.
  * - **Reading** passes over what it cannot read, reports it with the number of its line, and leaves it in the file.
  *
- * A row without an `id` is given one, so that no row is mistaken for another. The file has to lie on a local file
- * system whose processes see each other: over a network neither appends nor locks are to be relied on. A row that is
+ * A row without an `id` is given one, so that no row is mistaken for another. The file has to lie in a folder that may
+ * be written to, on a local file system whose processes see each other: over a network neither appends nor locks are to be relied on. A row that is
  * forgotten is gone from the file; the disk, backups and copies are beyond what a library can reach.
  *
  * Why a file and not an embedded database: rows are only ever added, read from the first to the last, and seldom
@@ -60,8 +61,8 @@ const PATIENCE_MS = 10_000;
  * are no faster with it. Whoever has such a database, or many machines, keeps the rows there: `OutcomeStore` is three
  * functions.
  *
- * Codes of `append` and `forget`: those of `safeOutcomeRow`, `file-unwritable`, `outcome-log-busy`, and
- * `outcome-log-unsure` where it cannot be told whether the row was kept. `read` throws what it cannot open the file for.
+ * Codes of `append` and `forget`: those of `safeOutcomeRow`, `file-unwritable` and `outcome-log-busy`, and then nothing
+ * was changed. `read` throws what it cannot open the file for.
  * Whatever is no error of the operating system is thrown on as it is.
  *
  * @throws {@link InvalidArgumentError} for an empty path, or a patience that is no number from 0 up.
@@ -112,28 +113,34 @@ async function append(
   if (!checked.ok) return checked;
   const kept: OutcomeRow = { ...checked.value, id: checked.value.id ?? randomUUID() };
   const line = writeOutcomeLine(kept);
-  const before = await waitForLock(path, how.patienceMs);
-  if (before !== undefined) return failure([heldIssue("outcome-log-busy", path, before.by, how.patienceMs)]);
-  for (;;) {
-    const attempt = await appendLine(path, line, how);
-    switch (attempt.kind) {
-      case "there":
-        return success(kept, checked.issues);
-      case "replaced":
-        if (await findLine(path, line)) return success(kept, checked.issues);
-        break;
-      case "unsure":
-        return failure([heldIssue("outcome-log-unsure", path, attempt.by, how.patienceMs)]);
-      case "cut-short":
-        return failure([unwritable(path, `only ${attempt.written} of ${attempt.of} bytes were taken`)]);
+  const announced = await announceWriter(path, how.patienceMs);
+  if ("by" in announced) return failure([busyIssue(path, announced.by, how.patienceMs, lockOf(path))]);
+  try {
+    for (;;) {
+      const attempt = await appendLine(path, line, how);
+      switch (attempt.kind) {
+        case "there":
+          return success(kept, checked.issues);
+        case "replaced":
+          if (await findLine(path, line)) return success(kept, checked.issues);
+          break;
+        case "cut-short":
+          return failure([unwritable(path, `only ${attempt.written} of ${attempt.of} bytes were taken`)]);
+      }
     }
+  } finally {
+    await announced.release();
   }
 }
 
 async function forget(path: string, person: string, patienceMs: number): Promise<Outcome<Forgotten>> {
   const lock = await takeLock(path, patienceMs);
-  if ("by" in lock) return failure([heldIssue("outcome-log-busy", path, lock.by, patienceMs)]);
+  if ("by" in lock) return failure([busyIssue(path, lock.by, patienceMs, lockOf(path))]);
   try {
+    const writing = await waitForWriters(path, patienceMs);
+    if (writing !== undefined) {
+      return failure([busyIssue(path, writing.by, patienceMs, writing.announcement)]);
+    }
     return success(await forgetLines(path, person));
   } finally {
     await lock.release();
@@ -153,13 +160,8 @@ function unwritable(path: string, reason: string): Issue {
   return createIssue(tapewiseIssues, "file-unwritable", { received: path, facts: { reason } });
 }
 
-function heldIssue(
-  code: "outcome-log-busy" | "outcome-log-unsure",
-  path: string,
-  by: Holder | "unknown",
-  patienceMs: number,
-): Issue {
+function busyIssue(path: string, by: Holder | "unknown", patienceMs: number, lock: string): Issue {
   const who = by === "unknown" ? "somebody unknown" : `process ${by.pid} on ${by.host}`;
-  const facts = { who, seconds: patienceMs / 1000, lock: lockOf(path) };
-  return createIssue(tapewiseIssues, code, { received: path, facts });
+  const facts = { who, seconds: patienceMs / 1000, lock };
+  return createIssue(tapewiseIssues, "outcome-log-busy", { received: path, facts });
 }

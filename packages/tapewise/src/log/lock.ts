@@ -4,7 +4,8 @@ import { link, rm, writeFile } from "node:fs/promises";
 import { setTimeout as sleep } from "node:timers/promises";
 import { codeOf, type Holder, holderHere, holderIn, isGone } from "./holder.ts";
 
-const PAUSE_MS = 10;
+/** Between two looks at somebody who is in the way. */
+export const PAUSE_MS = 10;
 
 /** A lock that is held. */
 export interface Held {
