@@ -8,6 +8,7 @@ import {
   lookAgain,
 } from "@tapewise/afterwards";
 import { parseChart, type SizeChart } from "@tapewise/charts";
+import type { UncertainLength } from "@tapewise/fit";
 import { InvalidArgumentError } from "@tapewise/outcome";
 import { describe, expect, test } from "vitest";
 import { adjustableChart, allRight, answerAll, begin, fixedChart, middling, reachable } from "./walk.ts";
@@ -15,7 +16,7 @@ import { adjustableChart, allRight, answerAll, begin, fixedChart, middling, reac
 const setup: BodyCheckSetup = { chart: fixedChart, size: "M", length: middling };
 /** As after a first look that ended in something to set: nothing of it is kept. */
 const second = (from: BodyCheckSetup): BodyCheckState => ({ ...begin(from), look: 2 });
-const at = (meanMm: number): BodyCheckSetup["length"] => ({ ...middling, meanMm });
+const at = (meanMm: number): UncertainLength => ({ ...middling, meanMm });
 
 test("where everything sits right, that is said", () => {
   const { step } = answerAll(begin(setup), allRight);
@@ -52,6 +53,65 @@ describe("cautions", () => {
     const { step } = answerAll(begin(setup), { ...allRight, "pressure-points": "hurts-or-numb" });
     expect(step).toEqual({ kind: "see-fitter", reason: "pain-or-numbness" });
   });
+
+  const stops = bodyCheckItems.flatMap(({ id, answers }) =>
+    answers.flatMap(({ id: answer, stop }) => (stop === undefined ? [] : [{ item: id, answer, stop }])),
+  );
+  const states: Readonly<Record<string, BodyCheckState>> = {
+    "where the first thing is asked": begin(setup),
+    "where another thing is asked": answerBodyCheck(begin(setup), "cautions", "none"),
+    "where something is to be set": answerAll(begin(setup), { ...allRight, "belt-position": "too-high" }),
+    "where all sat right": answerAll(begin(setup), allRight),
+    "in a second look": second(setup),
+  };
+  test.each(Object.keys(states))("every one ends the check %s", (where) => {
+    const state = states[where] ?? begin(setup);
+    expect(stops).toHaveLength(5);
+    for (const { item, answer, stop } of stops) {
+      const after = answerBodyCheck(state, item, answer);
+      expect(after.step).toEqual({ kind: "see-fitter", reason: stop });
+      // A calmer answer that was given before no longer stands beside it.
+      expect(after.answers.filter((given) => given.item === item)).toEqual([{ item, answer }]);
+    }
+  });
+
+  test("of several, pain is what is spoken of, and all are kept", () => {
+    const pregnant = answerBodyCheck(begin(setup), "cautions", "pregnancy");
+    const both = answerBodyCheck(pregnant, "cautions", "pain-or-numbness");
+    expect(both.step).toEqual({ kind: "see-fitter", reason: "pain-or-numbness" });
+    expect(both.answers.map(({ answer }) => answer)).toEqual(["pregnancy", "pain-or-numbness"]);
+    expect(answerBodyCheck(both, "cautions", "pregnancy").step).toEqual(both.step);
+  });
+});
+
+describe("a chart that sizes by the hip belt alone", () => {
+  const chart = parseChart("size,hip-belt-girth (cm)\nS,60-75\nM,74-90\n", { chart: "Belts" });
+  const girth = { meanMm: 800, sdMm: 9, degreesOfFreedom: Number.POSITIVE_INFINITY };
+
+  test("is checked without a length, of which no chance is told", () => {
+    const { step } = answerAll(begin({ chart, size: "M", girth }), allRight);
+    expect(step).toEqual({ kind: "sits-right", size: "M" });
+  });
+
+  test("is still held against the girth that was read", () => {
+    // 60 cm lies 14 cm below the 74 cm where M begins.
+    const far = { ...girth, meanMm: 600 };
+    const { step } = answerAll(begin({ chart, size: "M", girth: far }), allRight);
+    expect(step).toEqual({ kind: "see-fitter", reason: "readings-disagree" });
+  });
+});
+
+test("without a length, a chart that states one is gone by with what is seen alone", () => {
+  const unread = { chart: fixedChart, size: "M" };
+  expect(answerAll(begin(unread), allRight).step).toEqual({ kind: "sits-right", size: "M" });
+  const short = {
+    ...allRight,
+    "back-panel": "far-below",
+    "shoulder-contact": "bears-down",
+    "upper-straps": "flatter",
+    "strap-ends": "end-at-armpit",
+  };
+  expect(answerAll(second(unread), short).step).toMatchObject({ kind: "exchange", from: "M", to: "L" });
 });
 
 describe("settings come first", () => {

@@ -25,8 +25,31 @@ test.each([
   { length: { ...middling, sdMm: -1 } },
   { length: middling, girth: { ...middling, sdMm: Number.POSITIVE_INFINITY } },
   { length: middling, chartDoubtMm: { length: -1, girth: 0 } },
+  { length: middling, chartDoubtMm: { length: 0, girth: 1e300 } },
+  { length: { ...middling, meanMm: -1 } },
+  { length: { ...middling, meanMm: 0 } },
+  { length: { ...middling, meanMm: 1e308 } },
+  { length: { ...middling, meanMm: 1_000_001 } },
+  { length: { ...middling, sdMm: 1e300 } },
+  { length: { ...middling, sdMm: 1_000_001 } },
+  { length: { ...middling, degreesOfFreedom: 0 } },
+  { length: { ...middling, degreesOfFreedom: -3 } },
+  { length: { ...middling, degreesOfFreedom: 1 } },
+  { length: { ...middling, degreesOfFreedom: Number.NaN } },
+  { length: middling, girth: { ...middling, meanMm: 0 } },
+  { length: middling, girth: { ...middling, degreesOfFreedom: Number.NaN } },
 ])("%j is no belief", (wrong) => {
   expect(() => startBodyCheck({ chart: fixedChart, size: "M", ...wrong })).toThrow(InvalidArgumentError);
+});
+
+test("a length at either end of what is allowed is a belief, and so is none", () => {
+  const lengths = [
+    { meanMm: 1_000_000, sdMm: 1_000_000, degreesOfFreedom: Number.POSITIVE_INFINITY },
+    { meanMm: 0.1, sdMm: 0, degreesOfFreedom: 1.5 },
+  ];
+  for (const length of lengths)
+    expect(startBodyCheck({ chart: fixedChart, size: "M", length }).ok).toBe(true);
+  expect(startBodyCheck({ chart: fixedChart, size: "M" }).ok).toBe(true);
 });
 
 test("every item and answer has its texts, every distance says that it is common practice", () => {

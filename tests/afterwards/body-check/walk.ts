@@ -8,6 +8,7 @@ import {
   startBodyCheck,
 } from "@tapewise/afterwards";
 import { parseChart, type SizeChart } from "@tapewise/charts";
+import type { UncertainLength } from "@tapewise/fit";
 
 /** A fixed harness in three sizes whose belts come with them. */
 export const fixedChart: SizeChart = parseChart(
@@ -19,7 +20,7 @@ export const fixedChart: SizeChart = parseChart(
 export const adjustableChart: SizeChart = { ...fixedChart, harness: "adjustable", swappable: ["hip-belt"] };
 
 /** A torso length in the middle of M. */
-export const middling: BodyCheckSetup["length"] = {
+export const middling: UncertainLength = {
   meanMm: 445,
   sdMm: 9,
   degreesOfFreedom: Number.POSITIVE_INFINITY,

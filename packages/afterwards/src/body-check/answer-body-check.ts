@@ -9,9 +9,10 @@ import { takeStep } from "./take-step.ts";
  *
  * Answers that contradict each other (a harness too long and too short, a belt too large and too small) are taken back
  * and asked again, once; after that a fitter has to look. Pain, numbness, an injury, a pregnancy and a growing child
- * end the check at once.
+ * end the check at once, and are taken from every state, also where something else is asked or the check has ended.
  *
- * @throws {@link InvalidArgumentError} when the state does not ask this item, or the item has no such answer.
+ * @throws {@link InvalidArgumentError} when the state does not ask this item and the answer is none that ends the check
+ *   at once, or the item has no such answer.
  *
  * @example
  * ```ts
@@ -24,6 +25,8 @@ import { takeStep } from "./take-step.ts";
  * next?.step; // => { kind: "ask", item: "belt-position" }
  * const high = next === undefined ? undefined : answerBodyCheck(next, "belt-position", "too-high");
  * high?.step; // => { kind: "adjust", adjustments: ["lower-belt"] }
+ * const hurt = high === undefined ? undefined : answerBodyCheck(high, "pressure-points", "hurts-or-numb");
+ * hurt?.step; // => { kind: "see-fitter", reason: "pain-or-numbness" }
  * ```
  */
 export function answerBodyCheck(
@@ -32,6 +35,14 @@ export function answerBodyCheck(
   answer: string,
 ): BodyCheckState {
   const { step, ...seen } = state;
+  const given = { item, answer };
+  if (meaningOf(given).stop !== undefined) {
+    // A calmer answer to the same question no longer holds; another reason to stop does.
+    const kept = seen.answers.filter(
+      (one) => one.item !== item || (one.answer !== answer && meaningOf(one).stop !== undefined),
+    );
+    return takeStep({ ...seen, answers: [...kept, given] });
+  }
   if (step.kind !== "ask" || step.item !== item) {
     throw new InvalidArgumentError(
       "item",
@@ -39,7 +50,5 @@ export function answerBodyCheck(
       step.kind === "ask" ? step.item : "asked by the state, which has ended",
     );
   }
-  const given = { item, answer };
-  meaningOf(given);
   return takeStep({ ...seen, answers: [...seen.answers, given] });
 }

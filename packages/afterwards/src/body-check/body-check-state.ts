@@ -11,8 +11,11 @@ export interface BodyCheckSetup {
   readonly size: string;
   /** The hip belt, where belts are sized apart. */
   readonly belt?: string;
-  /** What is believed of the length that the harness goes by: for most charts the torso length. */
-  readonly length: UncertainLength;
+  /**
+   * What is believed of the length that the harness goes by, for most charts the torso length; left out where nothing is
+   * known of it, or the chart does not size by one.
+   */
+  readonly length?: UncertainLength;
   /**
    * Standard deviation in mm of how far the chart's lengths, and its girths, may be off, for the pack shows what its chart
    * may not; what is assumed of a maker that nothing was learned of, where it is left out.
@@ -71,7 +74,7 @@ export type BodyCheckStep =
   | {
       readonly kind: "sits-right";
       readonly size: string;
-      /** Left out where the chart does not size by a length of the back. */
+      /** Left out where the chart does not size by a length of the back, or nothing is known of it. */
       readonly probability?: number;
     }
   | { readonly kind: "see-fitter"; readonly reason: FitterReason };

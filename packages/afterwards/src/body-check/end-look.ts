@@ -31,8 +31,8 @@ export function endLook(state: Omit<BodyCheckState, "step">): BodyCheckStep {
   if (exchange !== undefined) return exchange;
   if (first !== undefined) return { kind: "see-fitter", reason: "still-not-right" };
   if (harness.sights.length === 0) return { kind: "see-fitter", reason: "too-little-seen" };
-  const probability = chanceOfWorn(setup, harness);
-  // A girth that nothing is known of cannot disagree.
+  // A length or a girth that nothing is known of cannot disagree.
+  const probability = setup.length === undefined ? undefined : chanceOfWorn(setup, harness);
   const ofBelt =
     setup.girth === undefined || belt.sights.length === 0 ? undefined : chanceOfWorn(setup, belt);
   if ((probability ?? 1) < LEAST || (ofBelt ?? 1) < LEAST) {

@@ -39,7 +39,8 @@ export function seePart(answers: readonly GivenAnswer[], part: CheckedPart): Par
 export function weighPart(setup: BodyCheckSetup, { part, sights, side }: PartSeen): PartWeighed {
   const { worn, sizes } = chartedPart(setup, part);
   const range = sizes.find(({ name }) => name === worn)?.interval;
-  const belief = withDoubt(part === "harness" ? setup.length : (setup.girth ?? vague(range)), setup, part);
+  const known = part === "harness" ? setup.length : setup.girth;
+  const belief = withDoubt(known ?? vague(range), setup, part);
   const weighed = range === undefined || belief === undefined ? [] : weighSizes(belief, range, sizes, sights);
   return {
     worn,
@@ -89,7 +90,7 @@ function withDoubt(
   return { ...belief, sdMm: Math.hypot(belief.sdMm, doubtMm) };
 }
 
-/** A girth that nothing is known of: around the middle of the range that is worn, as wide as it. */
+/** A length or a girth that nothing is known of: around the middle of the range that is worn, as wide as it. */
 function vague(range: RangedSize["interval"] | undefined): UncertainLength | undefined {
   if (range === undefined) return undefined;
   const { from, to } = range;

@@ -19,7 +19,9 @@ import { takeStep } from "./take-step.ts";
  *
  * Codes of failure: `check-size-unknown`, where the chart has no such size or belt.
  *
- * @throws {@link InvalidArgumentError} for a belief that is no length with a standard deviation, or a doubt below 0.
+ * @throws {@link InvalidArgumentError} for a belief that is no length with a standard deviation: a mean above 0 and up
+ *   to 1 000 000 mm, a standard deviation from 0 to 1 000 000 mm, degrees of freedom above 1 or `Infinity`; or a doubt
+ *   that is no such standard deviation. The bound of a kilometre only keeps the arithmetic finite: assumption.
  *
  * @example
  * ```ts
@@ -34,12 +36,10 @@ import { takeStep } from "./take-step.ts";
  * ```
  */
 export function startBodyCheck(setup: BodyCheckSetup): Outcome<BodyCheckState> {
-  requireLength("length", setup.length);
+  if (setup.length !== undefined) requireLength("length", setup.length);
   if (setup.girth !== undefined) requireLength("girth", setup.girth);
   for (const [name, doubtMm] of Object.entries(setup.chartDoubtMm ?? {})) {
-    if (!(Number.isFinite(doubtMm) && doubtMm >= 0)) {
-      throw new InvalidArgumentError(`chartDoubtMm.${name}`, doubtMm, "a finite length, 0 or more");
-    }
+    requireSpread(`chartDoubtMm.${name}`, doubtMm);
   }
   const { chart, size, belt } = setup;
   const faults = [
@@ -59,10 +59,21 @@ function unknownName(
   return [createIssue(afterwardsIssues, "check-size-unknown", { path: [kind], received: name, facts })];
 }
 
-function requireLength(argument: string, { meanMm, sdMm }: UncertainLength): void {
-  if (!Number.isFinite(meanMm))
-    throw new InvalidArgumentError(`${argument}.meanMm`, meanMm, "a finite length");
-  if (!(Number.isFinite(sdMm) && sdMm >= 0)) {
-    throw new InvalidArgumentError(`${argument}.sdMm`, sdMm, "a finite length, 0 or more");
+function requireLength(argument: string, { meanMm, sdMm, degreesOfFreedom }: UncertainLength): void {
+  if (!(Number.isFinite(meanMm) && meanMm > 0 && meanMm <= MOST_MM)) {
+    throw new InvalidArgumentError(`${argument}.meanMm`, meanMm, `a length above 0 and up to ${MOST_MM} mm`);
+  }
+  requireSpread(`${argument}.sdMm`, sdMm);
+  if (!(degreesOfFreedom > 1)) {
+    throw new InvalidArgumentError(`${argument}.degreesOfFreedom`, degreesOfFreedom, "above 1, or Infinity");
   }
 }
+
+function requireSpread(argument: string, sdMm: number): void {
+  if (!(Number.isFinite(sdMm) && sdMm >= 0 && sdMm <= MOST_MM)) {
+    throw new InvalidArgumentError(argument, sdMm, `a length from 0 to ${MOST_MM} mm`);
+  }
+}
+
+/** Far beyond every body and pack: assumption. */
+const MOST_MM = 1_000_000;

@@ -8,7 +8,7 @@ import { meaningOf } from "./find-item.ts";
 export function takeStep(state: Omit<BodyCheckState, "step">): BodyCheckState {
   const { answers, questioned } = state;
   const latest = answers.at(-1);
-  const stop = latest === undefined ? undefined : stopFor(state, latest);
+  const stop = cautionIn(answers) ?? (latest === undefined ? undefined : setFirst(state, latest));
   if (stop !== undefined) return { ...state, step: stop };
   const found = findContradiction(answers);
   if (found === undefined) return { ...state, step: askNext(state) };
@@ -20,10 +20,16 @@ export function takeStep(state: Omit<BodyCheckState, "step">): BodyCheckState {
   return { ...asked, step: askNext(asked) };
 }
 
-/** What ends a look at once. */
-function stopFor({ look }: Pick<BodyCheckState, "look">, given: GivenAnswer): BodyCheckStep | undefined {
-  const { stop, isFirst, adjust } = meaningOf(given);
-  if (stop !== undefined) return { kind: "see-fitter", reason: stop };
+/** What ends a check at once, whatever else was seen: pain before all others, for it says to stop carrying now. */
+function cautionIn(answers: readonly GivenAnswer[]): BodyCheckStep | undefined {
+  const stops = answers.flatMap((given) => meaningOf(given).stop ?? []);
+  const reason = stops.find((stop) => stop === "pain-or-numbness") ?? stops[0];
+  return reason === undefined ? undefined : { kind: "see-fitter", reason };
+}
+
+/** What ends a look at once, for nothing else can be judged before it is set. */
+function setFirst({ look }: Pick<BodyCheckState, "look">, given: GivenAnswer): BodyCheckStep | undefined {
+  const { isFirst, adjust } = meaningOf(given);
   if (isFirst !== true || adjust === undefined) return undefined;
   return look === 1
     ? { kind: "adjust", adjustments: [adjust] }

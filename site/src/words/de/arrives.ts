@@ -87,8 +87,9 @@ export const arrives: Same<"arrives"> = {
     "not-about-fit": "es liegt nicht an der Passform",
   },
   because: "Grund: {reason}.",
-  sure: "Nach dem, was zu sehen war, passt {to} mit {probability}, {from} mit {fromProbability}.",
-  sureRight: "Nach dem, was zu sehen war, passt er mit {probability}.",
+  sure: "Nach dem, was zu sehen war, passt {to} mit {probability}, {from} mit {fromProbability}; dabei ist eingerechnet, dass die Tabelle selbst danebenliegen kann.",
+  sureRight:
+    "Nach dem, was zu sehen war, passt er mit {probability}; dabei ist eingerechnet, dass die Tabelle selbst danebenliegen kann.",
   rulerTitle: "Jede Größe nach dem, was zu sehen war: {dimension}",
   rulerPlain: "Die Größen auf einem Lineal: {dimension}",
   rulerLabel: "{dimension}: {estimate}. {sizes}. Dasselbe steht in der Tabelle darunter.",

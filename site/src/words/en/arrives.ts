@@ -86,8 +86,9 @@ export const arrives = {
     "not-about-fit": "not about fit",
   },
   because: "Reason: {reason}.",
-  sure: "{to} fits with {probability}, {from} with {fromProbability}, after what was seen.",
-  sureRight: "It fits with {probability}, after what was seen.",
+  sure: "{to} fits with {probability}, {from} with {fromProbability}, after what was seen; this counts in that the chart itself may be off.",
+  sureRight:
+    "It fits with {probability}, after what was seen; this counts in that the chart itself may be off.",
   rulerTitle: "Every size after what was seen: {dimension}",
   rulerPlain: "The sizes on a ruler: {dimension}",
   rulerLabel: "{dimension}: {estimate}. {sizes}. The same is in the table below.",

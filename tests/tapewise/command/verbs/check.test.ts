@@ -4,6 +4,7 @@ import { collect, folderWith, PLAIN_CHART, runCommand, terminal } from "../../ru
 
 const at = folderWith({
   "plain.csv": PLAIN_CHART,
+  "belt.csv": "size,hip-belt-girth (cm)\nS,60-75\nM,74-90\n",
   "belts.json": JSON.stringify({
     chart: "Belts apart",
     swappable: ["hip-belt"],
@@ -65,6 +66,88 @@ describe("tapewise check", () => {
       for (const one of CAUTIONS) expect(stdout).toContain(one);
     },
   );
+
+  const RIGHT = [
+    "cautions=none",
+    "belt-position=over-crests",
+    "belt-closure=gap-at-buckle",
+    "back-panel=a-little-below",
+    "shoulder-contact=follows",
+    "upper-straps=about-half-right-angle",
+    "strap-ends=hand-below-armpit",
+    "sternum-strap=breathes-freely",
+    "pressure-points=none",
+  ] as const;
+  const stopping = [
+    "cautions=pain-or-numbness",
+    "cautions=injury-or-surgery",
+    "cautions=pregnancy",
+    "cautions=growing-child",
+    "pressure-points=hurts-or-numb",
+  ];
+  test.each(stopping)("%s ends it wherever it stands", async (stop) => {
+    const reason =
+      stop === "pressure-points=hurts-or-numb" ? "pain-or-numbness" : stop.slice("cautions=".length);
+    const set = ["cautions=none", "belt-position=too-high"];
+    const calls = [
+      ["--answer", "cautions=none", stop],
+      ["--answer", stop, "cautions=none"],
+      ["--answer", stop],
+      ["--answer", ...set, stop],
+      ["--answer", ...RIGHT, stop],
+      ["--answer", stop, ...RIGHT],
+      ["--answer", ...set, stop, "--again", ...RIGHT],
+      ["--answer", ...set, "--again", "cautions=none", stop],
+      ["--answer", ...RIGHT, "--again", stop],
+      ["--again", stop],
+    ];
+    for (const call of calls) {
+      const { stdout, stderr } = await onM(...call, "--json");
+      expect(JSON.parse(stdout).step, call.join(" ")).toEqual({ kind: "see-fitter", reason });
+      expect(stderr).not.toContain(stop);
+    }
+    const { stdout } = await onM("--answer", ...set, stop);
+    expect(stdout).toMatch(/^See a fitter$/m);
+    expect(stdout).not.toContain("Set this");
+  });
+
+  test("a chart that states no length of the back asks for none", async () => {
+    const base = ["--chart", at("belt.csv"), "--size", "M", "--hip-belt-girth", "80 cm"];
+    const asked = await check(...base);
+    expect(asked.status).toBe(0);
+    expect(asked.stdout).toMatch(/^ {2}cautions=none$/m);
+    const { stdout } = await check(...base, "--answer", ...RIGHT);
+    expect(stdout).toMatch(/^It sits right$/m);
+    expect(stdout).toContain("--pseudonym … --hip-belt-girth …");
+  });
+
+  test("a chance is told with what it counts in", async () => {
+    const inM = ["--chart", at("plain.csv"), "--size", "M", "--torso-length", "44.5 cm"];
+    const kept = await check(...inM, "--answer", ...RIGHT);
+    expect(kept.stdout).toMatch(/^It sits right$/m);
+    const exchanged = await onM("--answer", ...SHORT, "--again", ...SHORT);
+    for (const { stdout } of [kept, exchanged]) {
+      expect(stdout.replace(/\s+/g, " ")).toContain("counts in that the chart itself may be off");
+    }
+  });
+
+  test("after something to set it says how to go on", async () => {
+    const { stdout } = await onM("--answer", "cautions=none", "belt-position=too-high");
+    expect(stdout).toMatch(/^Set this, then look again$/m);
+    expect(stdout).toContain("--again");
+  });
+
+  test("the help says that an item given twice is no second look", async () => {
+    const { stdout } = await check("--help");
+    expect(stdout.replace(/\s+/g, " ")).toContain("An item given twice in one list is no second look");
+  });
+
+  test("an item without an answer is told the answers it has", async () => {
+    const { status, stderr } = await onM("--answer", "cautions");
+    expect(status).toBe(2);
+    expect(stderr).toContain("such as cautions=none; answers are none, pain-or-numbness");
+    expect(stderr).not.toContain("did you mean");
+  });
 
   test("what contradicts itself is asked again, and a second time is for a fitter", async () => {
     const twice = [
@@ -205,6 +288,18 @@ describe("on a terminal", () => {
     expect(shown).toMatch(/^Set this, then look again$/m);
     expect(shown.match(/Before you load the pack/g)).toHaveLength(2);
     expect(shown).toMatch(/^See a fitter$/m);
+  });
+
+  test.each(["q\n", "1\nQ\n", "1\n2\nq\n", "1\n2\n quit \n"])("%j leaves it", async (typed) => {
+    const { status, shown } = await walk(`${typed}1\n2\n`);
+    expect([status, shown.includes("Left. Nothing was kept.")]).toEqual([0, true]);
+    expect(shown.match(/Before you load the pack/g)).toHaveLength(1);
+  });
+
+  test("only Enter alone begins the second look", async () => {
+    const { shown } = await walk("1\n2\nwhat\n\n2\n");
+    expect(shown).toContain("Press Enter alone once it is set, or type q to leave.");
+    expect(shown.match(/Before you load the pack/g)).toHaveLength(2);
   });
 
   test("can be left, and only prints with --no-ask", async () => {

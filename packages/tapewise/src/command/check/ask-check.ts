@@ -22,14 +22,27 @@ export async function askCheck(
       if (state.step.kind === "ask") continue;
       await print(io.stdout, endLines(state, unit, width));
       if (state.step.kind !== "adjust") return state;
-      const set = await asker.ask("Set it, look again, and press Enter; Ctrl-C to leave. ");
-      if (set === undefined) return await leave(io);
+      if (!(await isSet(asker, io))) return await leave(io);
       state = lookAgain(state);
       await print(io.stdout, [""]);
     }
   } finally {
     asker.close();
   }
+}
+
+/** Waits until the pack is set; `false` where the check was left instead. */
+async function isSet(asker: Asker, io: Io): Promise<boolean> {
+  for (;;) {
+    const typed = await asker.ask("Set it, look again, and press Enter; q to leave. ");
+    if (typed === undefined || isLeaving(typed)) return false;
+    if (typed.trim() === "") return true;
+    await print(io.stdout, ["Press Enter alone once it is set, or type q to leave."]);
+  }
+}
+
+function isLeaving(typed: string): boolean {
+  return /^\s*(?:q|quit)\s*$/i.test(typed);
 }
 
 async function askOne(
@@ -49,8 +62,8 @@ async function askOne(
     ),
   ]);
   for (;;) {
-    const typed = await asker.ask("A number: ");
-    if (typed === undefined) return undefined;
+    const typed = await asker.ask("A number, or q to leave: ");
+    if (typed === undefined || isLeaving(typed)) return undefined;
     const text = typed.trim();
     const choice = /^\d{1,3}$/.test(text) ? choices[Number(text) - 1] : undefined;
     if (choice !== undefined) {

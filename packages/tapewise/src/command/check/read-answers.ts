@@ -12,6 +12,12 @@ export interface StatedAnswer {
 export function readAnswer(word: string, before: unknown): readonly StatedAnswer[] {
   const [text = "", answer] = word.split("=", 2);
   const item = bodyCheckItems.find(({ id }) => id === text);
+  if (item !== undefined && answer === undefined) {
+    const known = item.answers.map(({ id }) => id);
+    throw new InvalidArgumentError(
+      `It says nothing of what was seen: give an answer with it, such as ${item.id}=${known[0]}; answers are ${known.join(", ")}.`,
+    );
+  }
   if (answer === undefined || item === undefined) {
     const near = closestWord(text, bodyCheckItemIds);
     throw new InvalidArgumentError(

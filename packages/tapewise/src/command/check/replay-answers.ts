@@ -1,4 +1,4 @@
-import { answerBodyCheck, type BodyCheckState, lookAgain } from "@tapewise/afterwards";
+import { answerBodyCheck, type BodyCheckState, bodyCheckItems, lookAgain } from "@tapewise/afterwards";
 import type { StatedAnswer } from "./read-answers.ts";
 
 /** A check after the answers of a call. */
@@ -11,7 +11,7 @@ export interface Replayed {
 /**
  * Gives a check the answers of a call. They may stand in any order; an item that is asked twice, because answers
  * contradict each other, takes its second one. `again` holds those of the look after the pack was set, and an
- * empty list begins that look.
+ * empty list begins that look. Pain and the other reasons to stop end the check wherever they stand.
  */
 export function replayAnswers(
   started: BodyCheckState,
@@ -19,14 +19,38 @@ export function replayAnswers(
   again: readonly StatedAnswer[] | undefined,
 ): Replayed {
   const first = giveAnswers(started, answers);
-  if (again === undefined || first.state.step.kind !== "adjust") {
-    return { state: first.state, unused: [...first.unused, ...(again ?? [])] };
+  if (again === undefined) return first;
+  if (first.state.step.kind !== "adjust") {
+    const stopped = stopFor(first.state, again);
+    return { state: stopped.state, unused: [...first.unused, ...stopped.unused] };
   }
   const second = giveAnswers(lookAgain(first.state), again);
   return { state: second.state, unused: [...first.unused, ...second.unused] };
 }
 
 function giveAnswers(started: BodyCheckState, answers: readonly StatedAnswer[]): Replayed {
+  const seen = giveSeen(
+    started,
+    answers.filter((given) => !isStop(given)),
+  );
+  const stopped = stopFor(seen.state, answers.filter(isStop));
+  return { state: stopped.state, unused: seen.unused };
+}
+
+/** The state after every answer that ends a check at once; the others are left. */
+function stopFor(started: BodyCheckState, answers: readonly StatedAnswer[]): Replayed {
+  const state = answers
+    .filter(isStop)
+    .reduce((now, { item, answer }) => answerBodyCheck(now, item, answer), started);
+  return { state, unused: answers.filter((given) => !isStop(given)) };
+}
+
+function isStop({ item, answer }: StatedAnswer): boolean {
+  const answers = bodyCheckItems.find(({ id }) => id === item)?.answers;
+  return answers?.find(({ id }) => id === answer)?.stop !== undefined;
+}
+
+function giveSeen(started: BodyCheckState, answers: readonly StatedAnswer[]): Replayed {
   const unused = [...answers];
   let state = started;
   for (;;) {

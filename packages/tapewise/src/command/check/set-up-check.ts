@@ -13,7 +13,8 @@ export interface WornPack {
 
 /**
  * What a check starts from: the pack, and what the readings say of the length and the girth that its chart goes by.
- * Names that the chart does not know are left for the check itself to refuse.
+ * A length is needed only where the chart states one for the size that is worn. Names that the chart does not know are
+ * left for the check itself to refuse.
  *
  * Code: `check-length-unknown`.
  */
@@ -21,11 +22,11 @@ export function setUpCheck({ chart, size, belt }: WornPack, person: Person): Out
   const beliefs = formBeliefs(person.estimates, person.prior);
   const worn = chart.sizes.find(({ name }) => name === size);
   const wornBelt = belt === undefined ? worn : chart.belts.find(({ name }) => name === belt);
-  const dimension = stated(partDimensions.harness, worn?.ranges) ?? "torso-length";
-  const length = beliefOf(beliefs, dimension);
+  const dimension = stated(partDimensions.harness, worn?.ranges);
+  const length = dimension === undefined ? undefined : beliefOf(beliefs, dimension);
   const girthDimension = stated(partDimensions.belt, wornBelt?.ranges);
   const girth = girthDimension === undefined ? undefined : beliefOf(beliefs, girthDimension);
-  if (length === undefined) {
+  if (dimension !== undefined && length === undefined) {
     const facts = { dimension: speakDimension(dimension), chart: chart.chart };
     const details = { path: ["readings", dimension], received: chart.chart, facts };
     return failure([createIssue(tapewiseIssues, "check-length-unknown", details)]);
@@ -33,7 +34,7 @@ export function setUpCheck({ chart, size, belt }: WornPack, person: Person): Out
   return success({
     chart,
     size,
-    length,
+    ...(length === undefined ? {} : { length }),
     ...(belt === undefined ? {} : { belt }),
     ...(girth === undefined ? {} : { girth }),
   });

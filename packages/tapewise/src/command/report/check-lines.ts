@@ -37,11 +37,15 @@ const ENDS: Readonly<Record<Exclude<BodyCheckStep["kind"], "ask">, string>> = {
 export function endLines({ step }: BodyCheckState, unit: "cm" | "in", width?: number): string[] {
   if (step.kind === "ask") return [];
   const { sentences } = writeBodyCheck(step, { unit });
-  const chance =
-    step.kind === "sits-right" && step.probability !== undefined
-      ? [`By readings and looks together it has ${chanceToFit(step.probability)}.`]
-      : [];
-  return [ENDS[step.kind], ...bullets([...sentences, ...chance].map(cleanWord), "  ", width)];
+  return [ENDS[step.kind], ...bullets([...sentences, ...chanceOf(step)].map(cleanWord), "  ", width)];
+}
+
+/** The chance that is given, and why it is another than that of a choice. */
+function chanceOf(step: BodyCheckStep): string[] {
+  const doubt = "counts in that the chart itself may be off, so it can be lower than what choose says.";
+  if (step.kind === "exchange") return [`Each chance ${doubt}`];
+  if (step.kind !== "sits-right" || step.probability === undefined) return [];
+  return [`By readings and looks together it has ${chanceToFit(step.probability)}. This ${doubt}`];
 }
 
 /** Where a check stands: what was seen, and the next question with its answers, or the end. */
@@ -56,8 +60,12 @@ export function checkLines(state: BodyCheckState, unit: "cm" | "in"): string[] {
     ...(answers.length === 0 ? [] : ["", "Seen", ...bullets(answers.map(seen))]),
     "",
     ...(step.kind === "ask" ? questionLines(step, look, unit) : endLines(state, unit)),
+    ...(step.kind === "adjust" ? ["", ...wrap(GO_ON)] : []),
   ];
 }
+
+const GO_ON =
+  "Once it is set, make the same call with --again added at its end: it asks the first question of the second look.";
 
 function seen({ item, answer }: GivenAnswer): string {
   return `${item}: ${writtenAnswer(item, answer)}`;

@@ -1,4 +1,4 @@
-import { type BodyCheckState, startBodyCheck, writeBodyCheck } from "@tapewise/afterwards";
+import { type BodyCheckState, partDimensions, startBodyCheck, writeBodyCheck } from "@tapewise/afterwards";
 import type { Issue, Outcome } from "@tapewise/outcome";
 import { type Command, Option } from "commander";
 import { summariseIssue } from "../../batch/summarise-issue.ts";
@@ -35,7 +35,10 @@ const EXAMPLES = `
 On a terminal it asks, question by question. Elsewhere, and with --no-ask, it
 takes the answers that the call gives and prints the next question, or what the
 answers come to. After something was set, --again holds the answers of the
-second look, and without any it asks the first question of that look.
+second look, and without any it asks the first question of that look. An item
+given twice in one list is no second look: its second answer counts only where
+answers contradict each other and the item is asked again. Pain and the other
+cautions end the check wherever they are given.
 
 Examples:
   tapewise check --chart chart.csv --size M --torso-length "44 cm" "43.6 cm"
@@ -166,8 +169,17 @@ function noteDown({ setup, step }: BodyCheckState, chart: string): string[] {
     "",
     ...wrap("To keep what became of it, with the readings, under a pseudonym that tells others nothing:"),
     `  tapewise log add log.ndjson ${told} \\`,
-    `    --chart ${shellWord(chart)} --size ${shellWord(setup.size)} --pseudonym … --torso-length …`,
+    `    --chart ${shellWord(chart)} --size ${shellWord(setup.size)} --pseudonym … --${readingOf(setup)} …`,
   ];
+}
+
+/** The reading that goes with what is noted down: of the length, or where the chart states none of the girth. */
+function readingOf({ chart, size }: BodyCheckState["setup"]): string {
+  const ranges = chart.sizes.find(({ name }) => name === size)?.ranges;
+  const stated = [...partDimensions.harness, ...partDimensions.belt].find(
+    (dimension) => ranges?.[dimension] !== undefined,
+  );
+  return stated === "unstated-hip-girth" ? "hip-girth" : (stated ?? "torso-length");
 }
 
 function toldOf(step: BodyCheckState["step"]): string | undefined {
