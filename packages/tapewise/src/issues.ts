@@ -134,6 +134,18 @@ const catalogue = {
     message: "{count} outcomes in the log are of {received}, whose chart was not given, and were not used",
     expected: "the chart that the sizes were taken from, under the same maker and name",
   },
+  "log-chart-ambiguous": {
+    severity: "warning",
+    message:
+      "{charts} charts that were given are called {received}, so that it cannot be told of which of them an outcome in the log is; not used: {count}",
+    expected: "a maker and a name for each chart that no other has",
+  },
+  "log-chart-named-by-file": {
+    severity: "warning",
+    message:
+      "the chart in {file} states no name, so that outcomes of “{received}”, which is only the name of the file, count as its own",
+    expected: "a name in the chart that no other has, “# chart: …” in CSV or “chart” in JSON, and its maker",
+  },
   "lend-member-not-json": {
     severity: "error",
     message: "line {line} is not JSON",
@@ -188,6 +200,11 @@ const catalogue = {
     severity: "error",
     message: "{received} is being written by {who} and did not come free within {seconds} s",
     expected: "to be tried again; if nobody writes the log any more, “{lock}” may be removed",
+  },
+  "offset-too-large": {
+    severity: "error",
+    message: "{received} is more than the ranges of a chart can be off",
+    expected: "at most {limit} mm to either side",
   },
   "study-picture-unknown": {
     severity: "error",

@@ -16,6 +16,8 @@ export interface ChartFile {
 /** A chart file that could be read. */
 export interface LoadedChart extends ChartFile {
   readonly chart: SizeChart;
+  /** Whether the chart states no name and is called after its file. */
+  readonly isNamedByFile: boolean;
 }
 
 /** Chart files, with what could not be read of them. */
@@ -37,13 +39,14 @@ export async function loadCharts(paths: readonly string[]): Promise<LoadedCharts
   let status: ExitStatus = EXIT.answer;
   for (const file of paths) {
     const text = await readTextFile(file);
-    const outcome = text.ok ? safeParseChart(text.value, optionsFor(file)) : text;
+    const outcome = text.ok ? safeParseChart(text.value, { ...optionsFor(file), ...nameOf(file) }) : text;
     // A file that cannot be opened names itself in its issue; what is in a file is told with its place.
     issues.push(
       ...outcome.issues.map((issue) => (text.ok && issue.place === undefined ? inFile(issue, file) : issue)),
     );
     if (outcome.ok) {
-      const one: LoadedChart = { file, chart: outcome.value, issues: outcome.issues };
+      const isNamedByFile = text.ok && statesNoName(text.value, file);
+      const one: LoadedChart = { file, chart: outcome.value, issues: outcome.issues, isNamedByFile };
       files.push(one);
       loaded.push(one);
     } else files.push({ file, issues: outcome.issues });
@@ -56,11 +59,16 @@ export async function loadCharts(paths: readonly string[]): Promise<LoadedCharts
 function optionsFor(file: string): ParseChartOptions {
   const extension = extname(file).toLowerCase();
   const format = extension === ".json" ? "json" : extension === ".csv" ? "csv" : undefined;
-  return {
-    file,
-    chart: basename(file, extname(file)),
-    ...(format === undefined ? {} : { format }),
-  };
+  return { file, ...(format === undefined ? {} : { format }) };
+}
+
+function nameOf(file: string): Pick<ParseChartOptions, "chart"> {
+  return { chart: basename(file, extname(file)) };
+}
+
+/** Whether a chart is without a name unless it is given one. */
+function statesNoName(text: string, file: string): boolean {
+  return safeParseChart(text, optionsFor(file)).issues.some(({ code }) => code === "chart-unnamed");
 }
 
 /** The charts to hold people against; where several bear one name, each is named with its file. */

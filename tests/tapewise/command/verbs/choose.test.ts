@@ -297,3 +297,41 @@ describe("tapewise choose", () => {
     expect(text.stdout + text.stderr + json.stdout).not.toContain("\u001b");
   });
 });
+
+describe("outcomes of charts that are called alike", () => {
+  const CHART = "size,torso-length (cm)\nS,38-43\nM,43-48\n";
+  const row = (id: string) =>
+    JSON.stringify({
+      ...{ v: 1, id, at: "2026-05-04", product: { chart: "chart" }, size: "M" },
+      ...{ outcome: "exchanged", reason: "harness-too-long" },
+      estimates: { "torso-length": { mm: 441, uncertaintyMm: 8 } },
+    });
+  const alike = folderWith({
+    "chart.csv": CHART,
+    "chart.json": '{"sizes":[{"size":"S","torso-length":"38-43 cm"},{"size":"M","torso-length":"43-48 cm"}]}',
+    "log.ndjson": `${row("a")}\n${row("b")}\n`,
+  });
+  const choose = (...charts: readonly string[]) =>
+    runCommand([
+      ...["choose", "--torso-length", "43.4 cm", "43.6 cm", "--log", alike("log.ndjson")],
+      ...["--chart", ...charts.map(alike), "--json"],
+    ]);
+
+  test("count for neither, for it cannot be told whose they are", async () => {
+    const { stdout, stderr } = await choose("chart.csv", "chart.json");
+    expect(stderr.replace(/\s+/g, " ")).toMatch(
+      /2 charts that were given are called chart.*not used: 2.*\[log-chart-ambiguous\]/,
+    );
+    expect(JSON.parse(stdout).byLog).toMatchObject([
+      { chart: `chart (${alike("chart.csv")})`, outcomes: 0, known: [] },
+      { chart: `chart (${alike("chart.json")})`, outcomes: 0, known: [] },
+    ]);
+  });
+
+  test("count for the only one, which says that it has no name but that of its file", async () => {
+    const { stdout, stderr } = await choose("chart.csv");
+    expect(stderr).toContain("[log-chart-named-by-file]");
+    expect(stderr).not.toContain("[log-chart-ambiguous]");
+    expect(JSON.parse(stdout).byLog[0].outcomes).toBe(2);
+  });
+});

@@ -4,6 +4,7 @@ import { folderWith, runCommand } from "../../run-command.ts";
 const at = folderWith({
   "three.csv": "# chart: Doily 45\nsize,torso-length (cm)\nS,35-40\nM,40-45\nL,45-50\n",
   "one.csv": "size,torso-length (cm)\none,38-43\n",
+  "gap.csv": "size,torso-length (cm)\nS,\nM,38.5-41.5\n",
   "neck.csv": "size,neck-base-girth (cm)\nS,38-43\n",
   "log.ndjson": Array.from({ length: 30 }, (_, k) =>
     JSON.stringify({
@@ -52,6 +53,25 @@ describe("tapewise returns", () => {
     expect(one.offsets).toEqual({ "torso-length": { mm: -15, uncertaintyMm: 3 } });
   });
 
+  test("takes an offset up to the most that it may be", async () => {
+    const one = await first("three.csv", "--offset", "-20 cm", "--offset-uncertainty", "0");
+    expect(one.offsets).toEqual({ "torso-length": { mm: -200, uncertaintyMm: 0 } });
+  });
+
+  test("agrees with whom a chart serves where a size states no length", async () => {
+    const { printed } = await first("gap.csv");
+    expect(printed.exchanged).toBe(0);
+    const { stdout } = await runCommand(["served", "--chart", at("gap.csv"), "--cut", "women", "--json"]);
+    expect(printed.sentBack).toBeCloseTo(JSON.parse(stdout).charts[0].coverage.byNone.share, 6);
+  });
+
+  test("says that outcomes go by the name of a file where the chart states none", async () => {
+    const { stderr } = await returns("one.csv", "--log", at("log.ndjson"));
+    expect(stderr).toContain("[log-chart-named-by-file]");
+    const { stderr: named } = await returns("three.csv", "--log", at("log.ndjson"));
+    expect(named).toBe("");
+  });
+
   test("one size has nothing to exchange it for", async () => {
     const one = await first("one.csv", "--offset", "15 mm");
     expect([one.printed.exchanged, one.relabelled.exchanged, one.saved]).toEqual([0, 0, 0]);
@@ -82,7 +102,11 @@ describe("tapewise returns", () => {
 
   test.each([
     [[], "--chart chart.csv"],
-    [["--chart", at("one.csv"), "--offset", "15"], "unit"],
+    [["--chart", at("one.csv"), "--offset", "15"], "argument '15' is invalid. 15 has no unit."],
+    [["--chart", at("one.csv"), "--offset", "15 m"], "[offset-too-large]"],
+    [["--chart", at("one.csv"), "--offset", "-201 mm"], "[offset-too-large]"],
+    [["--chart", at("one.csv"), "--offset", "1 cm", "--offset-uncertainty", "3 m"], "[offset-too-large]"],
+    [["--chart", at("one.csv"), "--offset", "1 cm", "--offset-uncertainty", "-3 mm"], "0 or more"],
     [["--chart", at("one.csv"), "--offset-uncertainty", "3 mm"], "goes with '--offset'"],
     [["--chart", at("one.csv"), "--offset", "1 cm", "--log", "x"], "cannot be used with"],
     [["--chart", at("one.csv"), "--readings", "0"], "from 1 to 100"],

@@ -12,8 +12,8 @@ import type { LearnedFromLog } from "./learn-from-log.ts";
 /** A pick and its chance. */
 export type Picked = Pick<Recommendation, "pick" | "probability">;
 
-/** What a log changes in the choice from one chart. */
-export interface ChoiceByLog {
+/** What a log tells of one chart. */
+export interface ChartByLog {
   readonly chart: string;
   /** Rows of the log that are of this chart. */
   readonly outcomes: number;
@@ -21,6 +21,10 @@ export interface ChoiceByLog {
   readonly known: readonly ChartCorrection[];
   /** Those whose ranges were moved, for it is sure enough that they are off. */
   readonly moved: readonly ChartCorrection[];
+}
+
+/** What a log changes in the choice from one chart. */
+export interface ChoiceByLog extends ChartByLog {
   /** By what the chart prints. */
   readonly printed: Picked;
   /** By the moved ranges. */
@@ -45,6 +49,19 @@ export function doubtAfterLog(
   return (person, chart) => doubt(person, asPrinted.get(chart) ?? chart);
 }
 
+/** What a log tells of the charts that a shelf is lent by, under the names that they have in the answer. */
+export function lendByLog(
+  charts: readonly SizeChart[],
+  printed: readonly SizeChart[],
+  { evidence, rows }: LearnedFromLog,
+): readonly ChartByLog[] {
+  return printed.map((chart, place) => {
+    const { known, corrections } = correctChart(chart, evidence);
+    const name = charts[place]?.chart ?? chart.chart;
+    return { chart: name, outcomes: rows[place] ?? 0, known, moved: corrections };
+  });
+}
+
 /**
  * Sets the answers from the charts, which were ranked with all doubt, beside what printed charts and moved ones choose
  * for a person; charts that cannot be judged are left out.
@@ -62,7 +79,7 @@ export function chooseByLog(
     const { printed, corrected, correction } = plain.value;
     return [
       {
-        chart: chart.chart,
+        chart: answered.chart,
         outcomes: rows[place] ?? 0,
         known: correction.known,
         moved: correction.corrections,

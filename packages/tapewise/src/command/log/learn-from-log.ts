@@ -13,8 +13,8 @@ export interface LearnedFromLog {
 }
 
 /**
- * Holds every row of a log against the chart that its size was taken from. Code beside those of `safeSeeOutcome`:
- * `log-chart-not-found`.
+ * Holds every row of a log against the chart that its size was taken from; where several charts have its maker and name,
+ * it is held against none. Codes beside those of `safeSeeOutcome`: `log-chart-not-found`, `log-chart-ambiguous`.
  */
 export function learnFromLog(
   { rows, lines }: Pick<ReadOutcomes, "rows" | "lines">,
@@ -25,12 +25,19 @@ export function learnFromLog(
   const counts = charts.map(() => 0);
   const issues = new Map<string, Issue>();
   const strangers = new Map<string, number>();
+  const ambiguous = new Map<string, { count: number; charts: number }>();
   for (const [index, row] of rows.entries()) {
     const { maker, chart: name } = row.product;
-    const place = charts.findIndex((one) => one.chart === name && one.maker === maker);
+    const isOf = (one: SizeChart): boolean => one.chart === name && one.maker === maker;
+    const place = charts.findIndex(isOf);
     const chart = charts[place];
+    const product = maker === undefined ? name : `${name} (${maker})`;
+    const named = charts.filter(isOf).length;
+    if (named > 1) {
+      ambiguous.set(product, { count: (ambiguous.get(product)?.count ?? 0) + 1, charts: named });
+      continue;
+    }
     if (chart === undefined) {
-      const product = maker === undefined ? name : `${name} (${maker})`;
       strangers.set(product, (strangers.get(product) ?? 0) + 1);
       continue;
     }
@@ -46,5 +53,8 @@ export function learnFromLog(
   const unknown = [...strangers].map(([received, count]) =>
     createIssue(tapewiseIssues, "log-chart-not-found", { received, facts: { count } }),
   );
-  return { evidence, rows: counts, issues: [...issues.values(), ...unknown] };
+  const unclear = [...ambiguous].map(([received, facts]) =>
+    createIssue(tapewiseIssues, "log-chart-ambiguous", { received, facts }),
+  );
+  return { evidence, rows: counts, issues: [...issues.values(), ...unknown, ...unclear] };
 }

@@ -1,5 +1,6 @@
 import type { Lending } from "@tapewise/afterwards";
 import { writePercent } from "@tapewise/fit";
+import { type LeftOut, nameOfLine } from "../read-members.ts";
 import { cleanWord } from "../text/clean.ts";
 import { shorten } from "../text/display-width.ts";
 import { table } from "../text/table.ts";
@@ -11,7 +12,7 @@ import { note } from "./sample-lines.ts";
 const MOST_NEXT = 5;
 
 /** Who is lent what, who goes without, what stays and what to get next. */
-export function lendingLines(lending: Lending, leastChance: number): string[] {
+export function lendingLines(lending: Lending, leastChance: number, leftOut: readonly LeftOut[]): string[] {
   const { lent, without, left, next } = lending;
   return [
     `Lent: ${counted(lent.length, "pack", "packs")}`,
@@ -26,14 +27,17 @@ export function lendingLines(lending: Lending, leastChance: number): string[] {
           ]),
           ["left", "left", "right"],
         )),
-    ...section(
-      "Without",
-      without.map(({ member, best }) =>
+    ...section("Without", [
+      ...without.map(({ member, best }) =>
         best === undefined
-          ? `${member}: no pack on the shelf fits with ${writePercent(leastChance)} or more`
+          ? `${member}: no pack on the shelf fits with ${percentOf(leastChance)} or more`
           : `${member}: ${best} would suit best, and none is left`,
       ),
-    ),
+      ...leftOut.map(
+        ({ member, line, reason, code }) =>
+          `${member}: left out for an error${member === nameOfLine(line) ? "" : ` in line ${line}`}, ${reason} [${code}]`,
+      ),
+    ]),
     ...section(
       "Left on the shelf",
       left.map(({ pack, count }) => `${count} of ${pack}`),
@@ -57,4 +61,9 @@ export function lendingLines(lending: Lending, leastChance: number): string[] {
 
 function section(title: string, texts: readonly string[]): string[] {
   return texts.length === 0 ? [] : ["", ...wrap(title), ...bullets(texts.map(cleanWord))];
+}
+
+/** A chance that was asked for, as it was asked for: 1 is 100 %, and not "more than 99 %". */
+function percentOf(chance: number): string {
+  return `${Number((chance * 100).toPrecision(6))} %`;
 }

@@ -11,6 +11,7 @@ import { print, printJson } from "../io.ts";
 import { distinctCharts, loadCharts } from "../load-charts.ts";
 import { chooseByLog, correctCharts, doubtAfterLog } from "../log/choose-by-log.ts";
 import { learnFromLog } from "../log/learn-from-log.ts";
+import { namedByFile } from "../log/named-by-file.ts";
 import { readLog } from "../log/read-log.ts";
 import { chartOption, jsonOption, requireCharts, requireWords, showUnitOption } from "../options.ts";
 import { addPersonOptions, addReadingOptions } from "../person-options.ts";
@@ -84,7 +85,8 @@ async function runChoose(options: ChooseOptions, command: Command, context: Cont
   }
   const printed = loaded.map(({ chart }) => chart);
   const learned = log === undefined ? undefined : learnFromLog(log.value, printed, options.log ?? "");
-  const aboutLog = [...(log?.value.issues ?? []), ...(learned?.issues ?? [])];
+  const aboutLog =
+    log === undefined ? [] : [...namedByFile(loaded), ...log.value.issues, ...(learned?.issues ?? [])];
   if (aboutLog.some(({ severity }) => severity === "error")) finish(EXIT.issues);
   if (aboutLog.length > 0) await print(io.stderr, ["About the log", ...issueBullets(aboutLog), ""]);
   const charts = distinctCharts(learned === undefined ? loaded : correctCharts(loaded, learned));

@@ -8,9 +8,14 @@ import { readTextFile } from "../files.ts";
 import { print, printJson } from "../io.ts";
 import { readShelf } from "../lend/read-shelf.ts";
 import { distinctCharts, loadCharts } from "../load-charts.ts";
+import { correctCharts, doubtAfterLog, lendByLog } from "../log/choose-by-log.ts";
+import { learnFromLog } from "../log/learn-from-log.ts";
+import { namedByFile } from "../log/named-by-file.ts";
+import { readLog } from "../log/read-log.ts";
 import { chartOption, jsonOption, priorOption, requireCharts, requireWords } from "../options.ts";
 import { readMembers } from "../read-members.ts";
 import { refuse } from "../refuse.ts";
+import { lendByLogLines } from "../report/choice-by-log-lines.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { lendingLines } from "../report/lending-lines.ts";
 import { placedIssue } from "../report/placed-issue.ts";
@@ -22,6 +27,7 @@ type LendOptions = {
   readonly shelf?: string;
   readonly goal: LendingPolicy["goal"];
   readonly leastChance: number;
+  readonly log?: string;
   readonly prior?: Exclude<PriorChoice, "automatic">;
   readonly json?: boolean;
 };
@@ -32,8 +38,11 @@ The shelf is a table with the columns chart, size and count:
   chart,size,count
   Thimblewick Doily 45,M,2
 
-Nobody goes without who could be served. Whoever has pain or numbness, an injury,
-a pregnancy or is growing belongs to a professional fitter, and out of the list.
+Nobody goes without who could be served. Whoever has an error in their line goes
+without, and why is told. Charts are taken as printed unless there is a --log.
+
+Whoever has pain or numbness, an injury, a pregnancy or is growing belongs to a
+professional fitter, and out of the list.
 
 Example:
   tapewise lend --members crew.ndjson --chart a.csv b.json --shelf shelf.csv`;
@@ -67,6 +76,12 @@ export function addLend(program: Command, context: Context): void {
         .argParser(readLeastChance)
         .default(LEAST_CHANCE),
     )
+    .addOption(
+      new Option(
+        "--log <file>",
+        "go by what a log of outcomes says of the charts, where it is sure enough, and count in how unsure they are",
+      ),
+    )
     .addOption(priorOption())
     .addOption(jsonOption())
     .addHelpText("after", EXAMPLES)
@@ -83,12 +98,20 @@ async function runLend(options: LendOptions, command: Command, context: Context)
   const { loaded, issues: chartIssues, status } = await loadCharts(requireCharts(options, command));
   finish(status);
   if (loaded.length === 0) return refuse(chartIssues, options, context);
-  const charts = distinctCharts(loaded);
+  const log = options.log === undefined ? undefined : await readLog(options.log);
+  if (log?.ok === false) return refuse(log.issues, options, context);
+  const printed = loaded.map(({ chart }) => chart);
+  const learned = log === undefined ? undefined : learnFromLog(log.value, printed, options.log ?? "");
+  const charts = distinctCharts(learned === undefined ? loaded : correctCharts(loaded, learned));
   const text = await readTextFile(shelfFile);
   if (!text.ok) return refuse(text.issues, options, context);
   const shelf = readShelf(text.value, charts, shelfFile);
   if (!shelf.ok) return refuse(shelf.issues, options, context);
-  const read = await readMembers(membersFile, charts, { prior: options.prior, io });
+  const read = await readMembers(membersFile, charts, {
+    prior: options.prior,
+    ...(learned === undefined ? {} : { asSeenFrom: doubtAfterLog(charts, printed, learned) }),
+    io,
+  });
   if (!read.ok) return refuse(read.issues, options, context);
 
   const members = read.value.members.map(({ name, answer }) => ({
@@ -98,7 +121,14 @@ async function runLend(options: LendOptions, command: Command, context: Context)
   const table = lendingTable(members, shelf.value);
   if (!table.ok) return refuse(table.issues, options, context);
   // Which chart could not be judged for whom stands among the issues of the members.
-  const told = [...chartIssues, ...shelf.issues, ...read.value.issues];
+  const aboutLog = log === undefined ? [] : [...namedByFile(loaded), ...log.value.issues];
+  const told = [
+    ...chartIssues,
+    ...aboutLog,
+    ...(learned?.issues ?? []),
+    ...shelf.issues,
+    ...read.value.issues,
+  ];
   if (told.some(({ severity }) => severity === "error")) finish(EXIT.issues);
   const { goal, leastChance } = options;
   const lending = lendPacks(table.value, {
@@ -106,17 +136,23 @@ async function runLend(options: LendOptions, command: Command, context: Context)
     leastChance,
     unservedCost: costOfNone(goal, table.value.misfitsMm ?? [], members.length),
   });
+  const { leftOut } = read.value;
+  const byLog = learned === undefined ? undefined : lendByLog(charts, printed, learned);
   if (options.json === true) {
     // What it counts that somebody goes without is no gain of a pack, but the way to serve everybody first.
     const next = lending.next.map(({ pack, serves }) => ({
       pack,
       ...(serves === undefined ? {} : { serves }),
     }));
-    return printJson(io.stdout, { goal, leastChance, ...lending, next, issues: told.map(placedIssue) });
+    const without = [...lending.without, ...leftOut];
+    const answer = { goal, leastChance, ...lending, without, next };
+    const issues = told.map(placedIssue);
+    return printJson(io.stdout, { ...answer, ...(byLog === undefined ? {} : { byLog }), issues });
   }
   if (told.length > 0) await print(io.stderr, ["About the data", ...issueBullets(told), ""]);
   await print(io.stdout, [
-    ...lendingLines(lending, leastChance),
+    ...lendByLogLines(byLog ?? []),
+    ...lendingLines(lending, leastChance, leftOut),
     ...wrap(`Caution. ${nextStepTexts["see-fitter"]}`),
   ]);
 }
@@ -133,6 +169,6 @@ function costOfNone(
 
 function readLeastChance(text: string): number {
   const chance = Number(text);
-  if (/^(?:0?\.\d+|0|1)$/.test(text) && chance >= 0 && chance <= 1) return chance;
-  throw new InvalidArgumentError("It must be a number from 0 to 1, such as 0.5.");
+  if (/^(?:0?\.\d+|1)$/.test(text) && chance > 0 && chance <= 1) return chance;
+  throw new InvalidArgumentError("It must be a number above 0 and up to 1, such as 0.5.");
 }

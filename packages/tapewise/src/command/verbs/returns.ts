@@ -7,8 +7,9 @@ import { print, printJson } from "../io.ts";
 import { type LoadedChart, loadCharts } from "../load-charts.ts";
 import { type LearnedFromLog, learnFromLog } from "../log/learn-from-log.ts";
 import { learnedOffsets } from "../log/learned-offsets.ts";
+import { namedByFile } from "../log/named-by-file.ts";
 import { readLog } from "../log/read-log.ts";
-import { readNoLessThanZero, readOffset, wholeNumber } from "../option-numbers.ts";
+import { readNoLessThanZero, readOffset, readOffsetUncertainty, wholeNumber } from "../option-numbers.ts";
 import { chartOption, jsonOption, requireCharts, requireWords, showUnitOption } from "../options.ts";
 import { refuse } from "../refuse.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
@@ -52,12 +53,12 @@ export function addReturns(program: Command, context: Context): void {
     .addOption(
       new Option(
         "--offset <length>",
-        'how much longer the torso length comes out than printed, such as "15 mm" or "-1 cm"',
+        'how much longer the torso length comes out than printed, such as "15 mm" or "-1 cm"; at most 20 cm either way',
       ).argParser(readOffset),
     )
     .addOption(
       new Option("--offset-uncertainty <length>", "its standard uncertainty (default: 0)").argParser(
-        readNoLessThanZero,
+        readOffsetUncertainty,
       ),
     )
     .addOption(
@@ -114,7 +115,7 @@ async function runReturns(options: ReturnsOptions, command: Command, context: Co
   });
   const told = [
     ...chartIssues,
-    ...(log?.value.issues ?? []),
+    ...(log === undefined ? [] : [...namedByFile(loaded), ...log.value.issues]),
     ...(learned?.issues ?? []),
     ...answers.flatMap(({ returns }) => returns.issues),
   ];
