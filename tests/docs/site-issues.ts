@@ -303,6 +303,9 @@ const EXAMPLES: Readonly<Record<string, Readonly<Record<string, string | number>
   "digits-unknown": { received: 12 },
   "digits-few": { count: 18, classes: 10 },
   "allowance-unknown": { received: "interscye-breadth", known: "torso-length, stature, …" },
+  "log-chart-ambiguous": { received: "Doily 45", charts: 2, count: 3 },
+  "log-chart-named-by-file": { received: "chart", file: "a/chart.csv" },
+  "offset-too-large": { received: "15 m", limit: 200 },
   "outcome-log-busy": {
     received: "outcomes.ndjson",
     who: "process 4711 on shed",
