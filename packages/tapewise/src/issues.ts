@@ -89,6 +89,11 @@ const catalogue = {
     message: "{received} is a directory",
     expected: "the path of a file",
   },
+  "file-not-outcome-log": {
+    severity: "error",
+    message: "{received} is no outcome log: none of its lines is an outcome",
+    expected: "a log of “tapewise log add”, as text in UTF-8",
+  },
   "file-unreadable": {
     severity: "error",
     message: "{received} cannot be read ({reason})",
@@ -131,7 +136,7 @@ const catalogue = {
   },
   "log-chart-not-found": {
     severity: "warning",
-    message: "{count} outcomes in the log are of {received}, whose chart was not given, and were not used",
+    message: "{what} of {received}, whose chart was not given, and {were} not used",
     expected: "the chart that the sizes were taken from, under the same maker and name",
   },
   "log-chart-ambiguous": {
@@ -145,6 +150,17 @@ const catalogue = {
     message:
       "the chart in {file} states no name, so that outcomes of “{received}”, which is only the name of the file, count as its own",
     expected: "a name in the chart that no other has, “# chart: …” in CSV or “chart” in JSON, and its maker",
+  },
+  "log-exchange-same-size": {
+    severity: "warning",
+    message: "{received} was exchanged for the same size, and no reason apart from the fit is given",
+    expected: "another size, or --reason not-about-fit",
+  },
+  "log-exchange-against-reason": {
+    severity: "warning",
+    message:
+      "the reason is {reason}, and yet {size} was exchanged for {received}, which the chart has for {other} people",
+    expected: "another reason, or a size for {wanted} people",
   },
   "lend-member-not-json": {
     severity: "error",

@@ -102,8 +102,9 @@ export async function writeTextFile(path: string, text: string): Promise<Outcome
   }
 }
 
-/** Codes of issues about the path itself and not about what is in the file. */
+/** Codes of issues about the path itself and not about what is in the file: another file was meant. */
 export const pathCodes: readonly string[] = [
+  "file-not-outcome-log",
   "file-missing",
   "file-is-directory",
   "file-unreadable",

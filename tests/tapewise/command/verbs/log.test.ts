@@ -1,4 +1,4 @@
-import { appendFileSync, readFileSync } from "node:fs";
+import { appendFileSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { folderWith, runCommand } from "../../run-command.ts";
 
@@ -36,6 +36,8 @@ const at = folderWith({
   "few.ndjson": `${row("a", "heron", {})}\n${row("b", "knot", { size: "S", estimates: { "torso-length": { mm: 410, uncertaintyMm: 8 } } })}\n`,
   "broken.ndjson": `${row("a", "heron", {})}\nnot json\n${row("a", "heron", {})}\n{"v":1,"at":"2026-0`,
   "gone.ndjson": `${row("a", "heron", {})}\n${row("b", "magpie", {})}\n${row("c", "heron", TOO_LONG)}\n`,
+  "three.csv": "# chart: Doily 45\nsize,torso-length (cm)\nS,38-43\nM,43-48\nL,48-53\n",
+  "alone.ndjson": `${row("a", "heron", {})}\n`,
   "crew.ndjson": `{"id":"wren","readings":{"torso-length":["43.4 cm","43.6 cm"]}}\n{"id":"ben","readings":{"torso-length":["39 cm"]}}\n`,
 });
 const log = (...argv: readonly string[]) => runCommand(["log", ...argv]);
@@ -174,9 +176,170 @@ describe("tapewise log forget", () => {
     expect([status, stdout.includes("2 rows of heron")]).toEqual([0, true]);
     expect(readFileSync(at("gone.ndjson"), "utf8")).toBe(`${row("b", "magpie", {})}\n`);
     const nobody = await log("forget", at("gone.ndjson"), "heron", "--json");
-    expect(JSON.parse(nobody.stdout)).toEqual({ forgotten: { rows: 0, unreadable: 0 } });
+    expect(JSON.parse(nobody.stdout)).toEqual({
+      forgotten: { rows: 0, unreadable: 0 },
+      unreadLines: [],
+      alike: [],
+    });
     const words = await log("forget", at("gone.ndjson"), "heron");
     expect(words.stdout).toContain("Nobody is called “heron”");
+  });
+});
+
+describe("a file that is no log", () => {
+  const person = '{"id":"wren","readings":{"torso-length":["43.4 cm"]}}';
+  const utf16 = Buffer.from(`\uFEFF${row("a", "wren", {})}\n`, "utf16le");
+  test.each<[string, string | Buffer]>([
+    ["members.ndjson", `${person}\n`],
+    ["copy.csv", CHART],
+    ["pretty.json", JSON.stringify({ id: "wren" }, undefined, 2)],
+    ["utf16.ndjson", utf16],
+  ])("%s is neither added to nor taken from", async (name, contents) => {
+    writeFileSync(at(name), contents);
+    const forgotten = await log("forget", at(name), "wren");
+    const added = await add(at(name), "kept", "--size", "M", "--pseudonym", "wren");
+    for (const { status, stdout, stderr } of [forgotten, added]) {
+      expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
+      expect(stderr).toContain("[file-not-outcome-log]");
+    }
+    expect(readFileSync(at(name)).equals(Buffer.from(contents))).toBe(true);
+  });
+
+  test.each(["", "\n", "{", '{"v":1,"at":"20', '{"v":2,"person":"robin"}\n', '{ "v": 2 }\n'])(
+    "a log whose only line is %j is added to",
+    async (contents) => {
+      writeFileSync(at("only.ndjson"), contents);
+      const { status } = await add(at("only.ndjson"), "kept", "--size", "M", "--pseudonym", "heron");
+      expect(status).toBe(0);
+      expect(readFileSync(at("only.ndjson"), "utf8").startsWith(contents)).toBe(true);
+    },
+  );
+});
+
+describe("what is left when somebody was forgotten", () => {
+  test("lines that cannot be read are counted and named, and the answer is not called sure", async () => {
+    const contents = `${row("a", "heron", {})}\n{'v':1,'person':'wren'}\n{"v":1,"person":"wre`;
+    writeFileSync(at("left.ndjson"), contents);
+    const { status, stdout } = await log("forget", at("left.ndjson"), "wren");
+    expect(status).toBe(1);
+    const text = stdout.replace(/\s+/g, " ");
+    expect(text).toContain("No row that can be read is of “wren”; nothing was changed.");
+    expect(text).toContain("2 lines of the log cannot be read and were left in it (lines 2, 3)");
+    expect(readFileSync(at("left.ndjson"), "utf8")).toBe(contents);
+    const json = await log("forget", at("left.ndjson"), "heron", "--json");
+    expect([json.status, JSON.parse(json.stdout)]).toEqual([
+      1,
+      { forgotten: { rows: 1, unreadable: 0 }, unreadLines: [1, 2], alike: [] },
+    ]);
+  });
+
+  test("names that differ in capitals, gaps or the form of their characters are named and left", async () => {
+    const others = ["Heron", "  heron ", "herons"].map((name, k) => row(`${k}`, name, {})).join("\n");
+    writeFileSync(at("alike.ndjson"), others);
+    const { status, stdout } = await log("forget", at("alike.ndjson"), "heron");
+    expect(status).toBe(0);
+    expect(stdout.replace(/\s+/g, " ")).toContain(
+      "Written otherwise, and left in the log: “Heron”, “ heron ”.",
+    );
+    expect(readFileSync(at("alike.ndjson"), "utf8")).toBe(others);
+    // U+0065 U+0308 is U+00EB taken apart (Unicode Standard, canonical decomposition; from memory).
+    writeFileSync(at("apart.ndjson"), row("a", "zoe\u0308", {}));
+    const apart = await log("forget", at("apart.ndjson"), "zo\u00eb");
+    expect(apart.stdout).toContain('"zoe\\u{308}"');
+  });
+});
+
+describe("slips in what is noted down", () => {
+  test("the id in the person's file is the pseudonym where none is given, and the answer says so", async () => {
+    const me = { id: "wren", measuredBy: "helper", readings: { "torso-length": ["43.4 cm"] } };
+    writeFileSync(at("me.json"), JSON.stringify(me));
+    const named = await add(
+      at("by-id.ndjson"),
+      "kept",
+      "--size",
+      "M",
+      "--person",
+      at("me.json"),
+      "--id",
+      "r1",
+    );
+    expect(named.stdout.replace(/\s+/g, " ")).toContain("the id in the person's file, “wren”");
+    const other = ["--person", at("me.json"), "--pseudonym", "heron"];
+    const given = await add(at("by-id.ndjson"), "kept", "--size", "M", ...other);
+    expect(given.stdout).not.toContain("wren");
+    const rows = readFileSync(at("by-id.ndjson"), "utf8").trim().split("\n");
+    expect(rows.map((line) => JSON.parse(line).person)).toEqual(["wren", "heron"]);
+    expect(JSON.parse(rows[0] ?? "").id).toBe("r1");
+    const nameless = await add(at("by-id.ndjson"), "kept", "--size", "M", ...torso);
+    expect(nameless.stderr.replace(/\s+/g, " ")).toContain(
+      "without a pseudonym the row cannot be found again",
+    );
+  });
+
+  test("an id that another row has is refused, and the same row again is there already", async () => {
+    const file = at("ids.ndjson");
+    const first = await add(
+      file,
+      "kept",
+      "--size",
+      "M",
+      "--pseudonym",
+      "heron",
+      "--id",
+      "7",
+      "--at",
+      "2026-05-04",
+    );
+    expect(first.status).toBe(0);
+    const before = readFileSync(file, "utf8");
+    const other = await add(file, "kept", "--size", "S", "--pseudonym", "heron", "--id", "7");
+    expect([other.status, other.stdout]).toEqual([1, ""]);
+    expect(other.stderr).toContain("[outcome-id-repeated]");
+    expect(other.stderr).toContain("Nothing was added.");
+    const again = await add(file, "kept", "--size", "M", "--pseudonym", "heron", "--id", "7");
+    expect(again.status).toBe(0);
+    expect(again.stdout.replace(/\s+/g, " ")).toMatch(/^Already there: line 1 of .* Nothing was added\. $/);
+    const json = await add(file, "kept", "--size", "M", "--pseudonym", "heron", "--id", "7", "--json");
+    expect(JSON.parse(json.stdout)).toMatchObject({ row: { id: "7", at: "2026-05-04" }, isNew: false });
+    const later = await add(
+      ...([file, "kept", "--size", "M", "--pseudonym", "heron", "--id", "7", "--at", "2026-05-05"] as const),
+    );
+    expect(later.status).toBe(1);
+    expect(readFileSync(file, "utf8")).toBe(before);
+  });
+
+  test.each([
+    [["--reason", "harness-too-long", "--exchanged-for", "L"], "log-exchange-against-reason"],
+    [["--reason", "harness-too-short", "--exchanged-for", "S"], "log-exchange-against-reason"],
+    [["--reason", "harness-too-long", "--exchanged-for", "M"], "log-exchange-same-size"],
+    [["--exchanged-for", "M"], "log-exchange-same-size"],
+    [["--reason", "harness-too-long", "--exchanged-for", "S"], undefined],
+    [["--reason", "harness-too-short", "--exchanged-for", "L"], undefined],
+    // The chart says nothing of belts.
+    [["--reason", "hip-belt-too-small", "--exchanged-for", "S"], undefined],
+    [["--reason", "uncomfortable", "--exchanged-for", "L"], undefined],
+    [["--reason", "not-about-fit", "--exchanged-for", "M"], undefined],
+    [["--reason", "harness-too-long"], undefined],
+  ])("an exchange %j is questioned: %s", async (argv, code) => {
+    const { status, stdout } = await log(
+      ...["add", at("odd.ndjson"), "exchanged", "--chart", at("three.csv"), "--size", "M", "--json", ...argv],
+    );
+    const codes = JSON.parse(stdout).issues.map((issue: { code: string }) => issue.code);
+    expect([status, codes]).toEqual([0, code === undefined ? [] : [code]]);
+  });
+
+  test.each(["4200 cm", "42 in"])("a torso of %s adds nothing", async (reading) => {
+    const { status, stderr } = await add(
+      at("never.ndjson"),
+      "kept",
+      "--size",
+      "M",
+      "--torso-length",
+      reading,
+    );
+    expect(status).toBe(1);
+    expect(stderr).toContain("[outcome-estimate-implausible]");
+    expect(() => readFileSync(at("never.ndjson"))).toThrow("ENOENT");
   });
 });
 
@@ -226,6 +389,10 @@ describe("tapewise log learned", () => {
     expect(status).toBe(0);
     expect(stderr.replace(/\s+/g, " ")).toContain("30 outcomes in the log are of");
     expect(stderr).toContain("[log-chart-not-found]");
+    const one = await log("learned", at("alone.ndjson"), "--chart", at("other.csv"));
+    expect(one.stderr.replace(/\s+/g, " ")).toMatch(
+      /1 outcome in the log is of Doily 45 \(Gingham\), whose chart was not given, and was not used/,
+    );
   });
 });
 

@@ -3,6 +3,7 @@ import { safeEstimate, stateEstimate } from "@tapewise/measurement";
 import type { Issue } from "@tapewise/outcome";
 import { type LengthReading, type LengthUnit, safeParseLength } from "@tapewise/units";
 import { type Io, pageWidth, print } from "../io.ts";
+import { issueSentence } from "../report/issue-sentence.ts";
 import { capitalised } from "../report/words.ts";
 import { bullets, wrap } from "../text/wrap.ts";
 import { askWay } from "./ask-way.ts";
@@ -122,8 +123,7 @@ async function conclude(
 }
 
 function questionLines(issues: readonly Issue[], margin: string, width: number): string[] {
-  const texts = issues.map(({ message, expected, code }) => `${message}. Expected: ${expected}. [${code}]`);
-  return bullets(texts, margin, width);
+  return bullets(issues.map(issueSentence), margin, width);
 }
 
 const FLUSH = { first: "", rest: "" };

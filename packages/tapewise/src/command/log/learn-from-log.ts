@@ -2,6 +2,7 @@ import { createEvidence, type Evidence, type ReadOutcomes, safeSeeOutcome } from
 import type { SizeChart } from "@tapewise/charts";
 import { createIssue, type Issue, relocateIssue } from "@tapewise/outcome";
 import { tapewiseIssues } from "../../issues.ts";
+import { counted } from "../report/log-lines.ts";
 
 /** What a log teaches about some charts. */
 export interface LearnedFromLog {
@@ -51,7 +52,13 @@ export function learnFromLog(
     if (seen.ok) for (const one of seen.value) evidence.add(one);
   }
   const unknown = [...strangers].map(([received, count]) =>
-    createIssue(tapewiseIssues, "log-chart-not-found", { received, facts: { count } }),
+    createIssue(tapewiseIssues, "log-chart-not-found", {
+      received,
+      facts: {
+        what: counted(count, "outcome in the log is", "outcomes in the log are"),
+        were: count === 1 ? "was" : "were",
+      },
+    }),
   );
   const unclear = [...ambiguous].map(([received, facts]) =>
     createIssue(tapewiseIssues, "log-chart-ambiguous", { received, facts }),

@@ -1,5 +1,6 @@
 import { formatPath, type Issue } from "@tapewise/outcome";
 import { bullets } from "../text/wrap.ts";
+import { issueSentence } from "./issue-sentence.ts";
 
 /** How issues are set. */
 export interface IssueBulletOptions {
@@ -14,9 +15,7 @@ export function issueBullets(
   { margin = "  ", oneFile = false }: IssueBulletOptions = {},
 ): string[] {
   return bullets(
-    issues.map(
-      (issue) => `${whereOf(issue, oneFile)}${issue.message}. Expected: ${issue.expected}. [${issue.code}]`,
-    ),
+    issues.map((issue) => `${whereOf(issue, oneFile)}${issueSentence(issue)}`),
     margin,
   );
 }

@@ -3,14 +3,12 @@ import {
   type ExchangeReason,
   exchangeReasons,
   OUTCOME_VERSION,
-  type OutcomeEstimate,
   type OutcomeKind,
   type OutcomeRow,
   outcomeKinds,
+  safeOutcomeRow,
 } from "@tapewise/afterwards";
 import type { SizeChart } from "@tapewise/charts";
-import { formBeliefs, type Person } from "@tapewise/fit";
-import type { DimensionId } from "@tapewise/landmarks";
 import { createIssue, type Issue } from "@tapewise/outcome";
 import { Argument, type Command, Option } from "commander";
 import { fileOutcomeStore } from "../../log/file-outcome-store.ts";
@@ -20,11 +18,16 @@ import { EXIT } from "../exit-status.ts";
 import { pathCodes } from "../files.ts";
 import { print, printJson } from "../io.ts";
 import { loadCharts } from "../load-charts.ts";
+import { estimatesOf } from "../log/estimates-of.ts";
+import { findId, isSame } from "../log/find-id.ts";
+import { questionExchange } from "../log/question-exchange.ts";
+import { requireLog } from "../log/require-log.ts";
 import { jsonOption, requireWords } from "../options.ts";
 import { hasReadings } from "../person-from-options.ts";
 import { addPersonOptions, addReadingOptions } from "../person-options.ts";
 import { issueBullets } from "../report/issue-bullets.ts";
 import { placedIssue } from "../report/placed-issue.ts";
+import { cleanWord } from "../text/clean.ts";
 import { wrap } from "../text/wrap.ts";
 
 interface AddOptions extends AskedPersonOptions {
@@ -64,7 +67,7 @@ export function addLogAdd(log: Command, context: Context): void {
     .addOption(
       new Option(
         "--pseudonym <word>",
-        "whom it was given to, by a word that tells others nothing; forgetting goes by it",
+        "whom it was given to, by a word that tells others nothing; forgetting goes by it (default: the id in the person's file)",
       ),
     )
     .addOption(new Option("--at <when>", "when it was known, an ISO 8601 date or time (default: today, UTC)"))
@@ -95,6 +98,9 @@ async function runAdd(
       ? printJson(io.stdout, { issues: issues.map(placedIssue) })
       : print(io.stderr, [...issueBullets(issues, { margin: "" }), "Nothing was added."]);
   };
+  const log = await requireLog(file);
+  // A log begins with its first row.
+  if (!log.ok && log.issues.some(({ code }) => code !== "file-missing")) return refuse(log.issues);
   const { loaded, issues: chartIssues } = await loadCharts([path]);
   const chart = loaded[0]?.chart;
   if (chart === undefined) return refuse(chartIssues);
@@ -104,7 +110,7 @@ async function runAdd(
   if (faults.length > 0) return refuse(faults);
 
   const isRead = options.person !== undefined || hasReadings(options);
-  const asked = isRead ? await askPerson(options, context) : undefined;
+  const asked = isRead ? await askPerson({ ...options, id: undefined }, context) : undefined;
   if (asked?.ok === false) return refuse(asked.issues);
   const { person, issues = [] } = asked === undefined ? {} : personOf(asked.value, options.prior);
   if (issues.some(({ severity }) => severity === "error")) return refuse(issues);
@@ -115,26 +121,67 @@ async function runAdd(
     );
   }
 
-  const added = await fileOutcomeStore(file).append({
+  const pseudonym = options.pseudonym ?? (asked === undefined ? undefined : idOf(asked.value));
+  if (pseudonym === undefined) {
+    await print(
+      io.stderr,
+      wrap("Note: without a pseudonym the row cannot be found again when somebody asks to be forgotten."),
+    );
+  }
+  const row: OutcomeRow = {
     v: OUTCOME_VERSION,
     ...(options.id === undefined ? {} : { id: options.id }),
     at: options.at ?? new Date().toISOString().slice(0, 10),
-    ...(options.pseudonym === undefined ? {} : { person: options.pseudonym }),
+    ...(pseudonym === undefined ? {} : { person: pseudonym }),
     product: { ...(chart.maker === undefined ? {} : { maker: chart.maker }), chart: chart.chart },
     size,
     outcome,
     ...(options.reason === undefined ? {} : { reason: options.reason }),
     ...(options.exchangedFor === undefined ? {} : { exchangedFor: options.exchangedFor }),
     ...(person === undefined ? {} : { estimates: estimatesOf(person) }),
-  });
+  };
+  const checked = safeOutcomeRow(row);
+  const slips = checked.issues.filter(({ code }) => code === "outcome-estimate-implausible");
+  if (!checked.ok || slips.length > 0) return refuse(slips.length > 0 ? slips.map(asError) : checked.issues);
+  const before = log.ok ? findId(log.value, options.id) : undefined;
+  const isAgain =
+    before !== undefined &&
+    isSame(before.row, { ...row, at: options.at === undefined ? before.row.at : row.at });
+  if (before !== undefined && !isAgain) {
+    const details = { path: ["id"], received: row.id, place: { file, line: before.line, column: 1 } };
+    return refuse([asError(createIssue(afterwardsIssues, "outcome-id-repeated", details))]);
+  }
+  // A row that is there already is as good as added: whoever cannot tell whether it came through asks again.
+  const added = isAgain ? checked : await fileOutcomeStore(file).append(row);
   if (!added.ok) return refuse(added.issues);
-  const told = [...issues, ...added.issues];
+  const told = [...issues, ...(outcome === "exchanged" ? questionExchange(chart, row) : []), ...added.issues];
   if (options.json === true) {
-    return printJson(io.stdout, { row: added.value, issues: told.map(placedIssue) });
+    const kept = isAgain ? before.row : added.value;
+    return printJson(io.stdout, { row: kept, isNew: !isAgain, issues: told.map(placedIssue) });
   }
   if (told.length > 0) await print(io.stderr, issueBullets(told, { margin: "" }));
+  if (isAgain) {
+    const where = `line ${before.line} of ${cleanWord(file)}`;
+    return print(io.stdout, wrap(`Already there: ${where} is this row. Nothing was added.`));
+  }
   const why = options.reason === undefined ? "" : ` (${options.reason})`;
-  await print(io.stdout, wrap(`Noted in ${file}: ${chart.chart}, ${size}, ${outcome}${why}.`));
+  const whose =
+    options.pseudonym === undefined && pseudonym !== undefined
+      ? ` It is kept under the id in the person's file, “${cleanWord(pseudonym)}”; forgetting goes by that.`
+      : "";
+  await print(io.stdout, wrap(`Noted in ${file}: ${chart.chart}, ${size}, ${outcome}${why}.${whose}`));
+}
+
+/** What keeps a row from being added here, though a row that came from elsewhere is only questioned for it. */
+function asError(issue: Issue): Issue {
+  return { ...issue, severity: "error" };
+}
+
+/** The id that a person's file gives them. */
+function idOf(value: unknown): string | undefined {
+  if (typeof value !== "object" || value === null || !("id" in value)) return undefined;
+  const { id } = value;
+  return typeof id === "string" || typeof id === "number" ? String(id) : undefined;
 }
 
 function unknownSize(chart: SizeChart, size: string): Issue[] {
@@ -142,22 +189,4 @@ function unknownSize(chart: SizeChart, size: string): Issue[] {
   if (known.includes(size)) return [];
   const facts = { chart: chart.chart, known: known.join(", ") };
   return [createIssue(afterwardsIssues, "evidence-size-unknown", { path: ["size"], received: size, facts })];
-}
-
-/** What was believed of every dimension that was read, to a millionth of a millimetre. */
-function estimatesOf({ estimates, prior }: Person): NonNullable<OutcomeRow["estimates"]> {
-  const known: { [D in DimensionId]?: OutcomeEstimate } = {};
-  for (const { dimension, meanMm, sdMm, degreesOfFreedom, estimate } of formBeliefs(estimates, prior).list) {
-    if (estimate === undefined) continue;
-    known[dimension] = {
-      mm: rounded(meanMm),
-      uncertaintyMm: rounded(sdMm),
-      ...(Number.isFinite(degreesOfFreedom) ? { degreesOfFreedom: rounded(degreesOfFreedom) } : {}),
-    };
-  }
-  return known;
-}
-
-function rounded(value: number): number {
-  return Number(value.toFixed(6));
 }
