@@ -108,15 +108,18 @@ export function Choose(props: ChooseProps): JSX.Element {
     "hip-belt-girth": props.guideBelt,
     "hip-girth": props.guideHip,
   };
-  // Neither is drawn anew for a key that is pressed, and each in a task of its own for an answer that comes.
+  // Neither is drawn anew for a key that is pressed, and each in a task of its own for an answer that comes: first
+  // the form with what is wrong in it, then the answer, then the card.
+  const told = useLater(answer, 20);
   const shownAnswer = useMemo(
     () => (
       <ChooseAnswerView
-        {...{ answer, words, parts, dimensions }}
-        voice={{ lang, unit: answer.unit, messages }}
+        {...{ words, parts, dimensions }}
+        answer={told}
+        voice={{ lang, unit: told.unit, messages }}
       />
     ),
-    [answer, words, parts, dimensions, lang, messages],
+    [told, words, parts, dimensions, lang, messages],
   );
   const printed = useLater(answer, 220);
   const card = useMemo(
