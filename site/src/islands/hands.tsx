@@ -4,6 +4,7 @@ import type { Lang } from "../layouts/languages.ts";
 import { lengthNumber, type ShownUnit, unitText } from "../parts/lengths.ts";
 import { LinkProblems } from "../parts/link-problems.tsx";
 import { LinkRow } from "../parts/link-row.tsx";
+import { marksOf } from "../parts/marks-of.ts";
 import { ProblemLine } from "../parts/problem.tsx";
 import { sayIssue, type Voice } from "../parts/say.ts";
 import { UnitSwitch } from "../parts/unit-switch.tsx";
@@ -248,14 +249,6 @@ export function Hands(props: HandsProps): JSX.Element {
       </div>
     </>
   );
-}
-
-function marksOf(told: readonly HandsTold[]): ReadonlyMap<number, "error" | "warning"> {
-  const marks = new Map<number, "error" | "warning">();
-  for (const { issue, line } of told) {
-    if (line !== undefined && marks.get(line) !== "error") marks.set(line, issue.severity);
-  }
-  return marks;
 }
 
 interface SelectProps<Value extends string> {

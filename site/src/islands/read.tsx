@@ -5,6 +5,7 @@ import type { Lang } from "../layouts/languages.ts";
 import { lengthNumber, lengthText, unitText } from "../parts/lengths.ts";
 import { LinkProblems } from "../parts/link-problems.tsx";
 import { LinkRow } from "../parts/link-row.tsx";
+import { marksOf } from "../parts/marks-of.ts";
 import { ProblemLine } from "../parts/problem.tsx";
 import { Ruler, type RulerRow } from "../parts/ruler.tsx";
 import { sayIssue, type Voice } from "../parts/say.ts";
@@ -178,14 +179,6 @@ export function Read(props: ReadProps): JSX.Element {
       </div>
     </>
   );
-}
-
-function marksOf(told: readonly ChartTold[]): ReadonlyMap<number, "error" | "warning"> {
-  const marks = new Map<number, "error" | "warning">();
-  for (const { issue, line } of told) {
-    if (line !== undefined && marks.get(line) !== "error") marks.set(line, issue.severity);
-  }
-  return marks;
 }
 
 function fileName(chart: string): string {
